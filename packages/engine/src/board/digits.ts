@@ -1,0 +1,36 @@
+/** A set of digits as bits: bit d is set when digit d, from 0 to 31, is in it. */
+export type Digits = number & { readonly _: "Digits" };
+
+export const none = 0 as Digits;
+export const only = (digit: number): Digits => (1 << digit) as Digits;
+export const digitsOf = (list: Iterable<number>): Digits => {
+  let set = 0;
+  for (const digit of list) set |= 1 << digit;
+  return set as Digits;
+};
+
+export const has = (set: Digits, digit: number): boolean => ((set >>> digit) & 1) === 1;
+export const isEmpty = (set: Digits): boolean => set === 0;
+export const isOne = (set: Digits): boolean => set !== 0 && (set & (set - 1)) === 0;
+export const isWithin = (set: Digits, other: Digits): boolean => (set & ~other) === 0;
+export const both = (set: Digits, other: Digits): Digits => (set & other) as Digits;
+export const either = (set: Digits, other: Digits): Digits => (set | other) as Digits;
+export const without = (set: Digits, other: Digits): Digits => (set & ~other) as Digits;
+
+export const count = (set: Digits): number => {
+  let bits = set - ((set >>> 1) & 0x55555555);
+  bits = (bits & 0x33333333) + ((bits >>> 2) & 0x33333333);
+  return (((bits + (bits >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
+};
+
+/** The smallest digit, or -1 of the empty set. */
+export const min = (set: Digits): number => 31 - Math.clz32(set & -set);
+/** The greatest digit, or -1 of the empty set. */
+export const max = (set: Digits): number => 31 - Math.clz32(set);
+
+/** The digits in ascending order. */
+export const listOf = (set: Digits): number[] => {
+  const list: number[] = [];
+  for (let rest = set as number; rest !== 0; rest &= rest - 1) list.push(min(rest as Digits));
+  return list;
+};

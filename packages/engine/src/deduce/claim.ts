@@ -1,0 +1,50 @@
+import type { Board } from "../board/board.ts";
+import { type Digits, listOf } from "../board/digits.ts";
+import type { Cell } from "../puzzle/canvas.ts";
+import type { Deduction, Related, Spot } from "./deduction.ts";
+import type { Claim, Relation, SpotFact, Step } from "./step.ts";
+
+const byName = <T>(board: Board, of: ReadonlyMap<Cell, T>): [string, T][] =>
+  [...of].sort(([a], [b]) => a - b).map(([cell, value]) => [board.canvas.names[cell]!, value]);
+
+const digitLists = (board: Board, of: ReadonlyMap<Cell, Digits>): Record<string, number[]> =>
+  Object.fromEntries(byName(board, of).map(([name, digits]) => [name, listOf(digits)]));
+
+const spotFact = (board: Board, { digit, cells, house }: Spot): SpotFact => ({
+  digit,
+  cells: cells.map((cell) => board.canvas.names[cell]!),
+  house,
+});
+
+const relation = (board: Board, related: Related): Relation => {
+  const names = related.cells.map((cell) => board.canvas.names[cell]!);
+  if (related.relation === "sum") return { sum: names, is: related.is };
+  const two = names as [string, string];
+  if (related.relation === "parity") return { parity: two, is: related.is };
+  return related.relation === "same" ? { same: two } : { less: two };
+};
+
+/** A deduction in the outside form that the prover judges: cells by their names. */
+export const claimOf = (board: Board, deduction: Deduction): Claim => ({
+  places: Object.fromEntries(byName(board, deduction.places)),
+  removes: digitLists(board, deduction.removes),
+  spots: deduction.spots.map((spot) => spotFact(board, spot)),
+  relates: deduction.relates.map((related) => relation(board, related)),
+  because: {
+    facts: digitLists(board, deduction.because.facts),
+    spots: deduction.because.spots.map((spot) => spotFact(board, spot)),
+    relations: deduction.because.relations.map((related) => relation(board, related)),
+    houses: deduction.because.houses,
+    rules: deduction.because.rules,
+    recalls: [],
+    limits: [],
+    ...(deduction.because.counts ? { counts: deduction.because.counts } : {}),
+  },
+  ...(deduction.assume
+    ? { assume: { [board.canvas.names[deduction.assume[0]]!]: deduction.assume[1] }, steps: subSteps(board, deduction) }
+    : {}),
+  ...(deduction.contradiction ? { contradiction: true as const } : {}),
+});
+
+const subSteps = (board: Board, { steps = [] }: Deduction): Step[] =>
+  steps.map((step, k) => ({ ...claimOf(board, step), n: `${k + 1}`, technique: step.technique, level: step.level, say: "", seconds: 0 }));

@@ -1,0 +1,49 @@
+import type { Board } from "../board/board.ts";
+import type { Digits } from "../board/digits.ts";
+import type { Knowledge } from "../board/knowledge.ts";
+import type { Cell } from "../puzzle/canvas.ts";
+
+/** A digit lies in one of these cells, all of one house or rule instance (`house` is its id). */
+export interface Spot {
+  readonly digit: number;
+  readonly cells: readonly Cell[];
+  readonly house: string;
+}
+
+export type Related =
+  | { readonly relation: "same" | "less"; readonly cells: readonly [Cell, Cell] }
+  | { readonly relation: "sum"; readonly cells: readonly Cell[]; readonly is: number }
+  | { readonly relation: "parity"; readonly cells: readonly [Cell, Cell]; readonly is: "same" | "different" };
+
+/** Why: facts are what remains in a cell; houses and rules are ids. */
+export interface Reasons {
+  readonly facts: ReadonlyMap<Cell, Digits>;
+  readonly spots: readonly Spot[];
+  readonly relations: readonly Related[];
+  readonly houses: readonly string[];
+  readonly rules: readonly string[];
+  readonly counts?: readonly { readonly plus: readonly string[]; readonly minus: readonly string[] }[];
+}
+
+/** What a technique has found: what it claims and why, nothing numbered, phrased or timed. */
+export interface Deduction {
+  readonly technique: string;
+  readonly level: number;
+  readonly places: ReadonlyMap<Cell, number>;
+  readonly removes: ReadonlyMap<Cell, Digits>;
+  readonly spots: readonly Spot[];
+  readonly relates: readonly Related[];
+  readonly because: Reasons;
+  /** A what-if: the cell and the digit that is tried, and what follows up to the contradiction. */
+  readonly assume?: readonly [Cell, number];
+  readonly steps?: readonly Deduction[];
+  readonly contradiction?: true;
+}
+
+/** A way of reasoning. `find` yields every instance there is in this state; its reasons are honest, not yet small. */
+export interface Technique {
+  readonly name: string;
+  /** What it asks of the audience, 1 to 5. */
+  readonly level: number;
+  find(knowledge: Knowledge, board: Board): Iterable<Deduction>;
+}

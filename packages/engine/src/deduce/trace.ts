@@ -1,0 +1,95 @@
+import type { Board } from "../board/board.ts";
+import { type Digits, either, has, listOf, none, only, without } from "../board/digits.ts";
+import { type Knowledge, isSettled } from "../board/knowledge.ts";
+import type { Cell } from "../puzzle/canvas.ts";
+import type { Deduction } from "./deduction.ts";
+import type { Judge } from "./judge.ts";
+import { shrink, widened } from "./shrink.ts";
+
+/** What has been found since some state, in order, and who removed or placed what. */
+export interface Trail {
+  readonly found: readonly Deduction[];
+  /** The place in `found` of the first that took the digit out of the cell. */
+  removedBy(cell: Cell, digit: number): number | undefined;
+  placedBy(cell: Cell): number | undefined;
+  add(deduction: Deduction, before: Knowledge): void;
+  /** A copy that can be added to by itself. */
+  copy(): Trail;
+}
+
+export const trailOf = (
+  found: Deduction[] = [],
+  removed: Map<number, number> = new Map(),
+  placed: Map<Cell, number> = new Map(),
+): Trail => {
+  return {
+    found,
+    removedBy: (cell, digit) => removed.get(cell * 32 + digit),
+    placedBy: (cell) => placed.get(cell),
+    add: (deduction, before) => {
+      for (const [cell, digits] of deduction.removes)
+        for (const digit of listOf(digits))
+          if (has(before.possible[cell]!, digit) && !removed.has(cell * 32 + digit)) removed.set(cell * 32 + digit, found.length);
+      for (const [cell] of deduction.places) if (!placed.has(cell)) placed.set(cell, found.length);
+      found.push(deduction);
+    },
+    copy: () => trailOf([...found], new Map(removed), new Map(placed)),
+  };
+};
+
+/** Digits of a cell that sight alone does not account for, so that they have to be remembered or marked. */
+export const isWorkedOut = (knowledge: Knowledge, board: Board) => (cell: Cell, digit: number): boolean =>
+  !board.sees[cell]!.some((other) => isSettled(knowledge, other) && has(knowledge.possible[other]!, digit));
+
+/** The deduction with only those removals that somebody needs, its reasons small; then what else follows from these. */
+const smallFor = (deduction: Deduction, needed: ReadonlyMap<Cell, Digits> | undefined, knowledge: Knowledge, board: Board, judge: Judge): Deduction | undefined => {
+  const asked = needed && deduction.removes.size > 0 ? { ...deduction, removes: needed } : deduction;
+  const small = shrink(asked, board, judge.holds);
+  if (!small) return undefined;
+  const wide = widened(small, knowledge, board, isWorkedOut(knowledge, board), judge.holds);
+  const all = { ...wide, removes: deduction.removes };
+  return deduction.removes.size > 0 && judge.holds(all) ? all : wide;
+};
+
+interface Wanted {
+  readonly removes: Map<Cell, Digits>;
+}
+
+/**
+ * Walks back from a conclusion (the last of the trail) and keeps what it needs: each with small reasons, in the order in
+ * which they were found. Undefined, and the culprit rejected, where one of them can't be proved.
+ * `knowledge` is the state in which everything in the trail stands open (what it found not yet applied).
+ */
+export const traced = (trail: Trail, knowledge: Knowledge, board: Board, judge: Judge): Deduction[] | undefined => {
+  const wanted = new Map<number, Wanted>();
+  const want = (index: number | undefined): Wanted | undefined => {
+    if (index === undefined) return undefined;
+    const entry = wanted.get(index) ?? { removes: new Map() };
+    wanted.set(index, entry);
+    return entry;
+  };
+  const kept: Deduction[] = [];
+  want(trail.found.length - 1);
+  for (let index = trail.found.length - 1; index >= 0; index--) {
+    const need = wanted.get(index);
+    if (!need) continue;
+    const deduction = trail.found[index]!;
+    const isLast = index === trail.found.length - 1;
+    const small = deduction.assume ? deduction : smallFor(deduction, isLast ? undefined : need.removes, knowledge, board, judge);
+    if (!small) {
+      judge.reject(deduction);
+      return undefined;
+    }
+    kept.unshift(small);
+    for (const [cell, digits] of small.because.facts) {
+      if (isSettled(knowledge, cell)) continue;
+      want(trail.placedBy(cell));
+      if (trail.placedBy(cell) !== undefined) continue;
+      for (const digit of listOf(without(board.domains[cell]!, digits))) {
+        const supplier = want(trail.removedBy(cell, digit));
+        supplier?.removes.set(cell, either(supplier.removes.get(cell) ?? none, only(digit)));
+      }
+    }
+  }
+  return kept;
+};

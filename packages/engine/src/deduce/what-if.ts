@@ -1,0 +1,209 @@
+import type { Board } from "../board/board.ts";
+import { count, type Digits, has, isEmpty, isWithin, listOf, only, without } from "../board/digits.ts";
+import { at, isSettled, type Knowledge, withPlaced, withRemoved } from "../board/knowledge.ts";
+import { linksBetween } from "../board/links.ts";
+import type { Cell } from "../puzzle/canvas.ts";
+import type { Term } from "../terms/term.ts";
+import { type Cases, casesOf } from "./cases.ts";
+import { clueUnits } from "./clue-units.ts";
+import type { Deduction, Technique } from "./deduction.ts";
+import { gather } from "./gather.ts";
+import type { Judge } from "./judge.ts";
+import { contradicting, gathering } from "./reasons.ts";
+import { leftBy, reasonsOf } from "./techniques/clue-cases.ts";
+import { placesIn } from "./techniques/only-place.ts";
+import { traced, trailOf, type Trail } from "./trace.ts";
+import { gatherWhyNone, gatherWhyNowhere } from "./why-not.ts";
+
+/** A contradiction in this state, with its reasons: a cell, a house's digit or a clue that nothing is left for. */
+const contradictionIn = (knowledge: Knowledge, board: Board): Deduction | undefined =>
+  emptyCell(knowledge, board) ?? homelessDigit(knowledge, board) ?? brokenClue(knowledge, board);
+
+const emptyCell = (knowledge: Knowledge, board: Board): Deduction | undefined => {
+  const cell = knowledge.possible.findIndex(isEmpty);
+  if (cell < 0) return undefined;
+  const because = gathering();
+  gatherWhyNone(because, knowledge, board, cell, board.domains[cell]!);
+  return contradicting(because.reasons);
+};
+
+const homelessDigit = (knowledge: Knowledge, board: Board): Deduction | undefined => {
+  for (const house of board.houses) {
+    if (!house.complete) continue;
+    for (const digit of listOf(house.digits)) {
+      if (placesIn(house, digit, knowledge).length > 0) continue;
+      const because = gathering().house(house.id);
+      gatherWhyNowhere(because, knowledge, board, house.cells, digit);
+      return contradicting(because.reasons);
+    }
+  }
+  return undefined;
+};
+
+const brokenClue = (knowledge: Knowledge, board: Board): Deduction | undefined => {
+  const unit = clueUnits(board).find((unit) => leftBy(unit, knowledge)?.some(isEmpty));
+  return unit && contradicting(reasonsOf(unit, knowledge, board).reasons);
+};
+
+/**
+ * Facts that only sight inside the what-if explains are put as what is seen: the digit set on trial (or placed since)
+ * and the house or rule through which it is seen, so that a sub-step stands by itself.
+ */
+const spelledOut = (deduction: Deduction, outside: Knowledge, inside: Knowledge, trail: Trail, board: Board): Deduction => {
+  const because = gathering().all({ ...deduction.because, facts: new Map() });
+  for (const [cell, digits] of deduction.because.facts) {
+    let own: Digits = digits;
+    for (const digit of isSettled(inside, cell) ? [] : listOf(without(board.domains[cell]!, digits))) {
+      if (!has(at(outside, cell), digit) || trail.removedBy(cell, digit) !== undefined) continue;
+      const from = board.sees[cell]!.find((other) => isSettled(inside, other) && at(inside, other) === only(digit));
+      if (from === undefined) continue;
+      own = (own | only(digit)) as Digits;
+      because.fact(from, only(digit)).link(linksBetween(board, cell, from)[0]!);
+    }
+    if (own !== board.domains[cell]) because.fact(cell, own);
+  }
+  return { ...deduction, because: because.reasons };
+};
+
+interface Attempt {
+  readonly board: Board;
+  readonly ladder: readonly Technique[];
+  readonly judge: Judge;
+  /** How many rounds of deductions before giving up. */
+  readonly rounds: number;
+  /** How deep what-ifs may stand within this one. */
+  readonly depth: number;
+}
+
+/** Follows an assumption until something gives; the proved sub-steps that lead there, the contradiction last. */
+const refutation = (outside: Knowledge, cell: Cell, digit: number, attempt: Attempt): Deduction[] | undefined => {
+  const { board, ladder, judge } = attempt;
+  const trail = trailOf();
+  let inside = withPlaced(outside, board, [[cell, digit]]);
+  const note = (deduction: Deduction): void => trail.add(spelledOut(deduction, outside, inside, trail, board), inside);
+  for (let round = 0; round <= attempt.rounds; round++) {
+    const end = contradictionIn(inside, board);
+    if (end) {
+      note(end);
+      return tracedInside(trail, outside, inside, cell, board, judge);
+    }
+    const found = gather(inside, board, ladder).filter((deduction) => !judge.isRejected(deduction));
+    const inner = found.length === 0 && attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1 }) : undefined;
+    if (found.length === 0 && !inner) return undefined;
+    for (const deduction of inner ? [inner] : found) {
+      const fresh = [...deduction.places].filter(([place, d]) => !isSettled(inside, place) && has(at(inside, place), d));
+      const gone = [...deduction.removes].filter(([place, digits]) => (at(inside, place) & digits) !== 0);
+      if (fresh.length === 0 && gone.length === 0) continue;
+      const emptied = gone.find(([place, digits]) => isWithin(at(inside, place), digits));
+      if (emptied) {
+        note(contradicting(gathering().all(deduction.because).fact(emptied[0], at(inside, emptied[0])).reasons));
+        return tracedInside(trail, outside, inside, cell, board, judge);
+      }
+      note(deduction);
+      inside = withRemoved(withPlaced(inside, board, fresh), gone);
+    }
+  }
+  return undefined;
+};
+
+/** As `traced`, in the state at the end of the what-if; what was settled inside counts as open, so that it is traced too. */
+const tracedInside = (trail: Trail, outside: Knowledge, inside: Knowledge, tried: Cell, board: Board, judge: Judge): Deduction[] | undefined => {
+  const settled = inside.settled.map((is, cell) => is && (outside.settled[cell]! || cell === tried));
+  return traced(trail, { possible: inside.possible, settled }, board, judge);
+};
+
+/** What the sub-steps lean on from outside: every house and rule, and the facts that were known before. */
+const outsideReasons = (steps: readonly Deduction[], outside: Knowledge, board: Board) => {
+  const because = gathering();
+  for (const step of steps) {
+    for (const id of step.because.houses) because.house(id);
+    for (const id of step.because.rules) because.rule(id);
+    for (const [cell, digits] of step.because.facts) {
+      const known = without(board.domains[cell]!, without(without(board.domains[cell]!, at(outside, cell)), digits));
+      if (isSettled(outside, cell)) because.fact(cell, at(outside, cell));
+      else if (known !== board.domains[cell]) because.fact(cell, known);
+    }
+  }
+  return because.reasons;
+};
+
+const whole = new WeakMap<Board, Cases>();
+/** All houses and clues of the board at once, for a first look at which assumptions fail. */
+const wholeBoard = (board: Board): Cases => {
+  let cases = whole.get(board);
+  if (!cases) {
+    const houses: Term[] = board.houses.map(({ id, cells, digits, complete }) => ({
+      term: "different",
+      owner: id,
+      cells,
+      ...(complete ? { digits } : {}),
+    }));
+    cases = casesOf(board.domains.map((_, cell) => cell), [...houses, ...board.terms]);
+    whole.set(board, cases);
+  }
+  return cases;
+};
+
+interface Trial {
+  readonly cell: Cell;
+  readonly digit: number;
+  /** How long the first look took to see that it fails; an assumption that it does not see to fail comes last. */
+  readonly looks: number;
+}
+
+const trialsIn = (knowledge: Knowledge, board: Board): Trial[] => {
+  const cases = wholeBoard(board);
+  const trial = (cell: Cell, digit: number): Trial => {
+    const { broken, looks } = cases.narrow(withPlaced(knowledge, board, [[cell, digit]]).possible);
+    return { cell, digit, looks: broken ? looks : Number.POSITIVE_INFINITY };
+  };
+  const trials = knowledge.possible.flatMap((digits, cell) =>
+    isSettled(knowledge, cell) ? [] : listOf(digits).map((digit) => trial(cell, digit)),
+  );
+  return trials.sort((a, b) => a.looks - b.looks || count(at(knowledge, a.cell)) - count(at(knowledge, b.cell)) || a.cell - b.cell);
+};
+
+/** How many assumptions that fail are followed before the one with the shortest proof is taken. */
+const worthComparing = 8;
+const shortSteps = 3;
+
+/**
+ * The last resort: a digit is tried in a cell, and what follows contradicts itself. The shortest of the first few that
+ * fail is taken; where nothing fails by itself, what-ifs within what-ifs are tried.
+ */
+export const whatIf = (knowledge: Knowledge, attempt: Attempt): Deduction | undefined => {
+  const { board } = attempt;
+  const trials = trialsIn(knowledge, board);
+  const failing = trials.filter(({ looks }) => looks < Number.POSITIVE_INFINITY);
+  let best: Deduction | undefined;
+  let compared = 0;
+  for (const { cell, digit } of failing) {
+    if (compared >= worthComparing) break;
+    const steps = refutation(knowledge, cell, digit, { ...attempt, depth: 0 });
+    if (!steps) continue;
+    compared++;
+    if (best && best.steps!.length <= steps.length) continue;
+    best = assumption(knowledge, board, cell, digit, steps);
+  }
+  if (best || attempt.depth === 0) return best;
+  for (const { cell, digit } of trials) {
+    const steps = refutation(knowledge, cell, digit, attempt);
+    if (steps) return assumption(knowledge, board, cell, digit, steps);
+  }
+  return undefined;
+};
+
+const assumption = (knowledge: Knowledge, board: Board, cell: Cell, digit: number, steps: readonly Deduction[]): Deduction => {
+  const isShort = steps.length <= shortSteps && steps.every(({ level }) => level <= 2);
+  return {
+    technique: isShort ? "what-if" : "long-what-if",
+    level: isShort ? 4 : 5,
+    places: new Map(),
+    removes: new Map([[cell, only(digit)]]),
+    spots: [],
+    relates: [],
+    because: outsideReasons(steps, knowledge, board),
+    assume: [cell, digit],
+    steps,
+  };
+};

@@ -1,0 +1,13 @@
+export type { Board, House, RuleInstance } from "./board/board.ts";
+export { compile } from "./board/compile.ts";
+export type { SpotFact, Step } from "./deduce/step.ts";
+export { outlineOf } from "./marks/outline.ts";
+export { between, centre, distance } from "./marks/points.ts";
+export type { Ink, Layer, Point, Shape } from "./marks/shape.ts";
+export { accept } from "./puzzle/accept.ts";
+export type { Canvas, Cell, Place } from "./puzzle/canvas.ts";
+export { nameOf, placeOf } from "./puzzle/canvas.ts";
+export type { Draft, Grid, Problem, Puzzle } from "./puzzle/puzzle.ts";
+export type { Words } from "./rules/contract.ts";
+export { type Reading, read } from "./puzzle/read.ts";
+export { kinds } from "./rules/registry.ts";

@@ -1,0 +1,34 @@
+import { nameOf, type Place } from "../../puzzle/canvas.ts";
+import type { BodyShape } from "../body.ts";
+import type { Body } from "../contract.ts";
+import { path } from "./fields.ts";
+import { touch, writePath } from "./path-text.ts";
+import { shapeOf } from "./shape.ts";
+
+/** The cells of the circle or pill in reading order, and the shaft from there outward. */
+export interface ArrowBody extends Body {
+  readonly total: readonly Place[];
+  readonly along: readonly Place[];
+}
+
+/** Left to right in a row or top to bottom in a column, without a gap. */
+const isInReadingOrder = ([first, ...rest]: readonly Place[]): boolean =>
+  rest.every(({ row, column }, k) => row === first!.row && column === first!.column + k + 1) ||
+  rest.every(({ row, column }, k) => column === first!.column && row === first!.row + k + 1);
+
+export const arrowBody: BodyShape<ArrowBody> = shapeOf({
+  name: "arrow",
+  form: "{ total, along }, or a list of them: a path of one to three cells and a path that starts beside it",
+  gesture: "drag",
+  fields: { total: path({ most: 3, beside: "corner" }), along: path({ beside: "corner" }) },
+  check: ({ total, along }) => {
+    const twice = along.find((cell) => total.some((other) => nameOf(other) === nameOf(cell)));
+    if (twice) return [{ at: ["along"], read: nameOf(twice), right: "cells along that are not in the total" }];
+    if (total.some((cell) => touch(cell, along[0]!))) return [];
+    return [{ at: ["along"], read: nameOf(along[0]!), right: `a first cell beside the total, ${writePath(total)}` }];
+  },
+  remarks: ({ total }) =>
+    isInReadingOrder(total)
+      ? []
+      : [{ at: ["total"], read: writePath(total), right: "cells from left to right or top to bottom; they are read in this order" }],
+});

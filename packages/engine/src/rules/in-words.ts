@@ -1,0 +1,36 @@
+import { type Digits, listOf } from "../board/digits.ts";
+
+const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
+/** A count as it is said: in words up to twelve. */
+export const inWords = (count: number): string => small[count] ?? String(count);
+
+/** "2, 5 and 8". */
+export const joined = (items: readonly (string | number)[], by: "and" | "or" = "and"): string =>
+  items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} ${by} ${items.at(-1)}`;
+
+/** Digits as the file writes them: "1-4", or "1 2 3 5" where they are no run. */
+export const digitsText = (digits: Digits): string => {
+  const list = listOf(digits);
+  const isRun = list.length > 2 && list.at(-1)! - list[0]! === list.length - 1;
+  return isRun ? `${list[0]}-${list.at(-1)}` : list.join(" ");
+};
+
+/** "1-4", or "1-4 and 1-6" where the cells differ in what they can hold. */
+export const domainsText = (domains: readonly Digits[]): string => joined([...new Set(domains.map(digitsText))]);
+
+/** Why cells of these digits can't make a number, where these can: "two different digits of 1-4 reach 7 at most, not 8". */
+export const unreachable = (
+  domains: readonly Digits[],
+  { how, values, wanted }: { readonly how?: string; readonly values: Iterable<number>; readonly wanted: number },
+): string => {
+  const one = domains.length === 1;
+  const what = `${inWords(domains.length)} ${one ? "digit" : `${how === undefined ? "" : `${how} `}digits`} of ${domainsText(domains)}`;
+  const sorted = [...values].sort((a, b) => a - b);
+  const below = sorted.findLast((value) => value < wanted);
+  const above = sorted.find((value) => value > wanted);
+  if (above === undefined) return `${what} ${one ? "reaches" : "reach"} ${below} at most, not ${wanted}`;
+  const make = one ? "makes" : "make";
+  if (below === undefined) return `${what} ${make} ${above} at least, not ${wanted}`;
+  return `${what} ${make} ${below} or ${above}, but not ${wanted}`;
+};

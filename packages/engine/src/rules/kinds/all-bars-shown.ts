@@ -1,0 +1,26 @@
+import { pairTerm } from "../../terms/make.ts";
+import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
+import type { Kind } from "../contract.ts";
+import { holding } from "../edge.ts";
+import { type Everywhere, placed, withoutMark } from "../whole-grid.ts";
+
+const needNoBar = (x: number, y: number): boolean => Math.abs(x - y) !== 1;
+
+export const allBarsShown: Kind<WholeGridBody, Everywhere> = {
+  name: "all-bars-shown",
+  body: wholeGrid,
+  wholeGrid: true,
+  resolve: (body, setting) => withoutMark(body, setting, "bar"),
+  scopes: ({ pairs }) => pairs.map((pair) => holding(pair, needNoBar)),
+  terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, needNoBar)),
+  marks: () => [],
+  words: ({ where }) => ({
+    rule: `${placed(where, "All bars are shown")}. Neighbours without a bar do not differ by 1.`,
+    title: "All bars are shown",
+    noun: "missing bar",
+    plural: "missing bars",
+    at: [],
+    holds: "don't differ by 1",
+  }),
+  relabels: "mirror",
+};

@@ -1,0 +1,27 @@
+import { pairTerm } from "../../terms/make.ts";
+import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
+import type { Kind } from "../contract.ts";
+import { holding } from "../edge.ts";
+import { type Everywhere, placed, withoutMark } from "../whole-grid.ts";
+
+const needNoDot = (x: number, y: number): boolean =>
+  Math.abs(x - y) !== 1 && !(x * y > 0 && (x === 2 * y || y === 2 * x));
+
+export const allDotsShown: Kind<WholeGridBody, Everywhere> = {
+  name: "all-dots-shown",
+  body: wholeGrid,
+  wholeGrid: true,
+  resolve: (body, setting) => withoutMark(body, setting, "dot"),
+  scopes: ({ pairs }) => pairs.map((pair) => holding(pair, needNoDot)),
+  terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, needNoDot)),
+  marks: () => [],
+  words: ({ where }) => ({
+    rule: `${placed(where, "All dots are shown")}. Neighbours without a dot are neither consecutive nor one twice the other.`,
+    title: "All dots are shown",
+    noun: "missing dot",
+    plural: "missing dots",
+    at: [],
+    holds: "are neither consecutive nor one twice the other",
+  }),
+  relabels: "none",
+};

@@ -1,0 +1,49 @@
+import { listOf } from "../../board/digits.ts";
+import { doubleRing } from "../../marks/cell-marks.ts";
+import { centres } from "../../marks/points.ts";
+import type { Point } from "../../marks/shape.ts";
+import type { Cell } from "../../puzzle/canvas.ts";
+import type { State } from "../../terms/term.ts";
+import { cells as cellsBody, type SetBody } from "../bodies/cells.ts";
+import { writePath } from "../bodies/path-text.ts";
+import { cellsAt, digitsIn } from "../cells.ts";
+import { type Bound, faulty, type Kind } from "../contract.ts";
+import { domainsText, inWords } from "../in-words.ts";
+import { canCountThemselves } from "../reachable.ts";
+
+interface CountingCircles extends Bound {
+  readonly digits: readonly number[];
+  readonly at: readonly Point[];
+}
+
+/** How many of the cells hold this digit: none, or as many as it says. */
+const counted = (cells: readonly Cell[], digit: number) => ({
+  cells,
+  start: 0,
+  next: (count: State, other: number) => (count as number) + (other === digit ? 1 : 0),
+  ok: (count: State) => count === 0 || count === digit,
+});
+
+export const countingCircles: Kind<SetBody, CountingCircles> = {
+  name: "counting-circles",
+  body: cellsBody,
+  resolve: ({ cells: places }, setting) => {
+    const cells = cellsAt(setting, places);
+    const domains = cells.map((cell) => setting.domains[cell]!);
+    if (canCountThemselves(domains)) return { cells, digits: listOf(digitsIn(setting, cells)), at: centres(places) };
+    const right = `${inWords(cells.length)} ${cells.length === 1 ? "circle" : "circles"} that digits of ${domainsText(domains)} can fill, each as often as it says`;
+    return faulty({ at: ["cells"], read: writePath(places), right });
+  },
+  scopes: ({ cells, digits }) => digits.map((digit) => counted(cells, digit)),
+  terms: ({ id, cells, digits }) => digits.map((digit) => ({ term: "automaton", owner: id, ...counted(cells, digit) })),
+  marks: ({ at }) => at.flatMap(doubleRing),
+  words: ({ cells }) => ({
+    rule: "Double circles come as a set. A digit in one says how many circles of its set hold that digit.",
+    title: "Counting circles",
+    noun: "set of counting circles",
+    plural: "sets of counting circles",
+    at: cells,
+    holds: "say how many of them hold the same digit",
+  }),
+  relabels: "none",
+};

@@ -1,0 +1,131 @@
+import type { Figure } from "../scene/figure.ts";
+import { stepFigures } from "../step/step-figures.ts";
+import { cellMarkFigures } from "./cell-marks.ts";
+import { clashFigures, leapFigures, slipFigures } from "./conclusions.ts";
+import { digitFigure, givenFigures, settledFigure } from "./digits.ts";
+import type { Picture } from "./picture.ts";
+import { differFigures, focusFigures, pointingFigures, veilFigures, type Wash, washFigures } from "./pointers.ts";
+import { ringFigures } from "./rings.ts";
+import { spotMarkFigures, spotsByCell } from "./spot-marks.ts";
+import { placeNamed, placesNamed } from "./subject.ts";
+
+type Part = (picture: Picture) => readonly Figure[];
+
+const givens: Part = ({ subject, room, sheet }) =>
+  [...subject.puzzle.givens].flatMap(([cell, digit]) => {
+    const name = subject.puzzle.canvas.names[cell]!;
+    return givenFigures(digit, placeNamed(name), room(name), sheet(name));
+  });
+
+const settled: Part = ({ view, reading, room, sheet }) => {
+  const { written, next = {}, differ = [] } = view;
+  const covered = { ...reading?.so, ...next };
+  return Object.entries(written?.settled ?? {}).flatMap(([name, digit]) => {
+    if (name in covered) return [];
+    const [place, free, ground] = [placeNamed(name), room(name), sheet(name)];
+    if (differ.length === 0) return [settledFigure(digit, place, free, ground)];
+    const look = differ.includes(name)
+      ? { weight: 800, fill: "ink" as const }
+      : { weight: 480, fill: "pencil" as const, opacity: 0.45 };
+    return [digitFigure(digit, place, free, { ...look, ground })];
+  });
+};
+
+/** Marks that stand, those that the step strikes crossed; a digit struck where none stood is shown all the same. */
+const cellMarks: Part = ({ view, reading }) => {
+  const marks = view.written?.marks ?? {};
+  const struck = reading?.struck ?? {};
+  const covered = { ...view.written?.settled, ...reading?.so, ...view.next, ...reading?.whatIf };
+  const names = [...new Set([...Object.keys(marks), ...Object.keys(struck)])].filter((name) => !(name in covered));
+  return names.flatMap((name) => {
+    const digits = [...new Set([...(marks[name] ?? []), ...(struck[name] ?? [])])].sort((a, b) => a - b);
+    return cellMarkFigures(placeNamed(name), digits, struck[name]);
+  });
+};
+
+const spotMarks: Part = ({ board, view, reading, room }) => {
+  const fresh = reading?.newSpots ?? [];
+  const isFresh = (digit: number, house: string): boolean =>
+    fresh.some((spot) => spot.digit === digit && spot.house === house);
+  const standing = (view.written?.spots ?? []).filter(({ digit, house }) => !isFresh(digit, house));
+  const [old, now] = [spotsByCell(board, standing), spotsByCell(board, fresh, true)];
+  const covered = { ...view.written?.settled, ...reading?.so, ...view.next };
+  return [...new Set([...old.keys(), ...now.keys()])]
+    .filter((name) => !(name in covered))
+    .flatMap((name) =>
+      spotMarkFigures(placeNamed(name), [...(old.get(name) ?? []), ...(now.get(name) ?? [])], room(name)),
+    );
+};
+
+const shading: Part = ({ view }) =>
+  Object.entries(view.shading ?? {}).flatMap(([wash, cells]) => washFigures(wash as Wash, placesNamed(cells)));
+
+const differences: Part = ({ view }) => differFigures(placesNamed(view.differ ?? []));
+
+const ringed: Part = ({ view, clues, puzzle }) =>
+  clues
+    .filter(({ id }) => view.ringed?.includes(id))
+    .flatMap(({ id, cells }) => ringFigures({ figures: puzzle.filter(({ of }) => of === id), cells, of: id }));
+
+const review: Part = ({ view: { slips = [], leaps = [], clashes = [] } }) => [
+  ...placesNamed(slips).flatMap(slipFigures),
+  ...placesNamed(leaps).flatMap(leapFigures),
+  ...placesNamed(clashes).flatMap(clashFigures),
+];
+
+const chosen: Part = ({ view }) => focusFigures(placesNamed(view.chosen ?? []));
+
+const lens: Part = ({ subject, view, extent, ground }) => {
+  const index = subject.puzzle.grids.findIndex(({ id }) => id === view.lens);
+  if (index < 0) return [];
+  const { places, grids } = subject.puzzle.canvas;
+  return veilFigures(
+    places.filter((_, cell) => grids[cell]!.includes(index)),
+    extent,
+    ground,
+    0.8,
+    0.04,
+  );
+};
+
+const pointing: Part = ({ view, extent, ground }) =>
+  view.pointing ? pointingFigures(placesNamed(view.pointing), extent, ground) : [];
+
+const coordinates: Part = ({ subject: { puzzle }, view, extent }) => {
+  if (!view.coordinates) return [];
+  const number = (text: number, x: number, y: number): Figure => ({
+    shape: "text",
+    layer: "letter",
+    at: [x, y + 0.09],
+    text: String(text),
+    size: 0.26,
+    weight: 500,
+    face: "desk",
+    fill: "ink-3",
+  });
+  const { rows, columns } = puzzle.canvas;
+  return [
+    ...Array.from({ length: rows }, (_, k) => number(k + 1, extent.left - 0.12, k + 0.5)),
+    ...Array.from({ length: columns }, (_, k) => number(k + 1, k + 0.5, extent.top - 0.12)),
+  ];
+};
+
+const step: Part = (picture) => stepFigures(picture);
+
+/** Everything that can stand in a picture of a board; the layers decide what lies on what. */
+export const parts: readonly Part[] = [
+  ({ puzzle }) => puzzle,
+  shading,
+  differences,
+  givens,
+  settled,
+  cellMarks,
+  spotMarks,
+  step,
+  ringed,
+  review,
+  chosen,
+  lens,
+  pointing,
+  coordinates,
+];

@@ -1,0 +1,44 @@
+import { centre, distance, type Place, type Point, type Shape } from "@solvewright/engine";
+import { extentOf } from "../scene/extent.ts";
+import { figuresOfShape } from "./clues.ts";
+import type { Clue } from "./subject.ts";
+
+/** What the clues leave of a cell for its digit. */
+export interface Room {
+  /** A sum stands in its top left corner. */
+  readonly cornered: boolean;
+  /** A dark line runs under its digit. */
+  readonly crossed: boolean;
+}
+
+const nearest = (point: Point, from: Point, to: Point): number => {
+  const whole = distance(from, to);
+  if (whole === 0) return distance(point, from);
+  const along = ((point[0] - from[0]) * (to[0] - from[0]) + (point[1] - from[1]) * (to[1] - from[1])) / whole ** 2;
+  const share = Math.min(1, Math.max(0, along));
+  return distance(point, [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]);
+};
+
+const crosses = (shape: Shape, point: Point): boolean => {
+  if (shape.layer !== "line" || (shape.stroke?.ink !== "clue-ink" && shape.fill !== "clue-ink")) return false;
+  if (shape.shape === "disc") return shape.fill === "clue-ink" && distance(shape.at, point) < 0.2;
+  if (shape.shape === "box") return shape.fill === "clue-ink" && distance(shape.at, point) < 0.2;
+  if (shape.shape === "text") return false;
+  const ends = shape.closed ? [...shape.points, shape.points[0]!] : shape.points;
+  return ends.slice(1).some((to, k) => nearest(point, ends[k]!, to) < 0.2);
+};
+
+const isCorner = (shape: Shape, clue: Clue, [x, y]: Point): boolean => {
+  if (shape.shape !== "text" || shape.layer !== "cage") return false;
+  const { left, right, top, bottom } = extentOf(figuresOfShape(shape, clue, () => "sheet").at(-1)!);
+  const [dx, dy] = [(left + right) / 2 - x, (top + bottom) / 2 - y];
+  return dx > -0.5 && dx < 0.1 && dy > -0.5 && dy < -0.15;
+};
+
+export const roomIn = (place: Place, clues: readonly Clue[]): Room => {
+  const middle = centre(place);
+  return {
+    cornered: clues.some((clue) => clue.shapes.some((shape) => isCorner(shape, clue, middle))),
+    crossed: clues.some(({ shapes }) => shapes.some((shape) => crosses(shape, middle))),
+  };
+};

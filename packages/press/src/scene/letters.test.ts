@@ -1,0 +1,60 @@
+import { createRequire } from "node:module";
+import { type Font, openSync } from "fontkit";
+import { describe, expect, test } from "vitest";
+import { runsOf, widthOf, wrapped } from "./letters.ts";
+
+const path = (weight: number): string =>
+  createRequire(import.meta.url).resolve(`@fontsource/besley/files/besley-latin-${weight}-normal.woff`);
+const besley = (weight: number): Font => openSync(path(weight)) as Font;
+const ascii = Array.from({ length: 95 }, (_, k) => String.fromCharCode(32 + k));
+
+/** The font's own width of a text in sizes, without kerning. */
+const setIn = (font: Font, text: string): number =>
+  [...text].reduce((sum, letter) => sum + font.glyphForCodePoint(letter.codePointAt(0)!).advanceWidth, 0) /
+  font.unitsPerEm;
+
+describe.each([400, 800])("Besley %i", (weight) => {
+  const font = besley(weight);
+
+  test("has every letter of our table at our width, which is rounded to thousandths", () => {
+    for (const letter of ascii) expect(Math.abs(widthOf(letter, weight) - setIn(font, letter))).toBeLessThan(0.0006);
+  });
+
+  test.each(["Σ", "≡", "≤", "≥", "≠"])("lacks %s, so we draw it", (letter) => {
+    expect(font.hasGlyphForCodePoint(letter.codePointAt(0)!)).toBe(false);
+    expect(runsOf(letter, weight)[0]).toHaveProperty("own");
+  });
+
+  test.each(["×", "’", "–", "“", "”", "·"])("has %s", (letter) => {
+    expect(font.hasGlyphForCodePoint(letter.codePointAt(0)!)).toBe(true);
+  });
+});
+
+test("between the two weights the width is within a hundredth", () => {
+  const font = besley(600);
+  for (const digit of "0123456789XV") expect(Math.abs(widthOf(digit, 600) - setIn(font, digit))).toBeLessThan(0.01);
+});
+
+test("Besley's tabular zero does not follow the weight, so boards do without tabular figures", () => {
+  const zero = (weight: number): number => {
+    const run = besley(weight).layout("0", ["tnum"]);
+    return run.glyphs[0]!.bbox.width;
+  };
+  expect(zero(800)).toBe(zero(400));
+});
+
+test("a text is cut round our own letters, each piece where the one before ends", () => {
+  const runs = runsOf("Σ13", 700);
+  expect(runs.map(({ x }) => x)).toEqual([0, widthOf("Σ", 700)]);
+  expect(runs[1]).toMatchObject({ text: "13" });
+  expect(runsOf("13", 700)).toEqual([{ x: 0, text: "13" }]);
+});
+
+test("a sentence is broken between words and nowhere else", () => {
+  const text = "Cells a knight's move apart differ.";
+  const lines = wrapped(text, 560, 8);
+  expect(lines.join(" ")).toBe(text);
+  expect(lines.length).toBeGreaterThan(1);
+  for (const line of lines) expect(widthOf(line, 560)).toBeLessThanOrEqual(8);
+  expect(wrapped("Unbreakable", 560, 1)).toEqual(["Unbreakable"]);
+});
