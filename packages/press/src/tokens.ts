@@ -140,7 +140,7 @@ export const units = {
 } as const;
 
 /** Sizes of type, space, radii, strokes and motion on pages, as CSS has them. */
-export const page = {
+const page = {
   "t-1": "12px",
   "t-2": "13px",
   "t-3": "14px",
@@ -170,7 +170,7 @@ export const page = {
 } as const;
 
 /** Durations; all become 0s where reduced motion is asked for. */
-export const motion = {
+const motion = {
   "m-mark": "90ms",
   "m-digit": "140ms",
   "m-reason": "220ms",

@@ -24,9 +24,15 @@ export const oddDisc = (at: Point): Shape => ({
   stroke: thin,
 });
 
-/** The two rings of a counting circle. */
-export const doubleRing = (at: Point): Shape[] =>
-  [0.38, 0.3].map((radius) => ({ shape: "disc", layer: "line", at, radius, stroke: { ink: "clue-ink", width: 0.03 } }));
+/** The two rings of a counting circle, with the letter of its set where it has one. */
+export const doubleRing = (at: Point, letter: string): Shape[] => {
+  const rings = [0.38, 0.3].map(
+    (radius): Shape => ({ shape: "disc", layer: "line", at, radius, stroke: { ink: "clue-ink", width: 0.03 } }),
+  );
+  const corner: Point = [at[0] - 0.4, at[1] - 0.28];
+  const label: Shape = { shape: "text", layer: "line", at: corner, text: letter, size: 0.24, weight: 600, fill: "ink" };
+  return letter === "" ? rings : [...rings, label];
+};
 
 const chevron = ([x, y]: Point, [right, down]: Point, tip: number, base: number): Shape => ({
   shape: "line",
@@ -53,8 +59,8 @@ export const chevronsIn = (at: Point): Shape[] => ways.map((way) => chevron(at, 
 export const digitsUnderBar = (digits: readonly number[], [x, y]: Point): Shape[] => {
   const rows = Math.ceil(digits.length / 5);
   const long = Math.ceil(digits.length / rows);
-  const step = Math.min(0.24, 0.84 / long);
-  const size = Math.min(0.25, step * (digits.some((digit) => digit > 9) ? 0.7 : 1.25), 0.62 / rows);
+  const step = Math.min(0.22, 0.84 / long);
+  const size = Math.min(0.22, step * (digits.some((digit) => digit > 9) ? 0.7 : 1.25), 0.62 / rows);
   const lead = size * 0.9;
   const foot = y + 0.44;
   const top = foot - (rows - 1) * lead - size * 0.86;

@@ -20,7 +20,7 @@ const looks: Readonly<Record<BadgeKind, { readonly line: Paint; readonly text: P
   so: { line: "so", text: "so-text", round: 0.02 },
 };
 
-export const badgeFigures = (letter: string, kind: BadgeKind, at: Point): Figure[] => {
+const badgeFigures = (letter: string, kind: BadgeKind, at: Point): Figure[] => {
   const { line, text, round } = looks[kind];
   const box = (grow: number, look: Pick<Figure, "fill" | "pen">): Figure => ({
     shape: "box",

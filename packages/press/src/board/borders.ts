@@ -3,7 +3,7 @@ import type { Segment } from "./runs.ts";
 
 const range = (size: number): number[] => Array.from({ length: size }, (_, k) => k);
 
-export const covers = ({ row, column, size }: Grid, place: Place): boolean =>
+const covers = ({ row, column, size }: Grid, place: Place): boolean =>
   place.row >= row && place.row < row + size && place.column >= column && place.column < column + size;
 
 /** The letter of the region that a place of this grid lies in; one for all where it has no regions. */

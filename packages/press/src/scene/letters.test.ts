@@ -1,10 +1,12 @@
 import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
 import { type Font, openSync } from "fontkit";
 import { describe, expect, test } from "vitest";
 import { runsOf, widthOf, wrapped } from "./letters.ts";
 
-const path = (weight: number): string =>
-  createRequire(import.meta.url).resolve(`@fontsource/besley/files/besley-latin-${weight}-normal.woff`);
+const require = createRequire(import.meta.url);
+const folder = dirname(require.resolve("@fontsource/besley/package.json"));
+const path = (weight: number): string => join(folder, "files", `besley-latin-${weight}-normal.woff`);
 const besley = (weight: number): Font => openSync(path(weight)) as Font;
 const ascii = Array.from({ length: 95 }, (_, k) => String.fromCharCode(32 + k));
 

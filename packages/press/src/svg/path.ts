@@ -2,11 +2,11 @@ import type { Point } from "@solvewright/engine";
 import type { Path } from "../scene/figure.ts";
 
 /** How many units of the picture's own system one cell is. Type smaller than 1 unit is set badly by browsers. */
-export const unit = 100;
+const unit = 100;
 
 /** A length in the picture's units, to three decimals. */
 export const length = (cells: number): string => String(Math.round(cells * unit * 1000) / 1000 + 0);
-export const pair = ([x, y]: Point): string => `${length(x)} ${length(y)}`;
+const pair = ([x, y]: Point): string => `${length(x)} ${length(y)}`;
 
 const towards = (from: Point, to: Point, by: number): Point => {
   const whole = Math.hypot(to[0] - from[0], to[1] - from[1]);

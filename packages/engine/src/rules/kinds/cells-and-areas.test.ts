@@ -220,8 +220,16 @@ const spoken = [
 ] as const;
 
 describe("what is said of the rules", () => {
-  test.each<readonly [Kind, unknown]>(spoken)("$0.name $1", (kind, value) => {
-    const words = kind.words(instanceOn(kind, value, 9));
+  test.each<readonly [Kind, unknown, number]>(
+    spoken.flatMap(
+      ([kind, value]) =>
+        [
+          [kind, value, 1],
+          [kind, value, 2],
+        ] as const,
+    ),
+  )("$0.name/$2 $1", (kind, value, place) => {
+    const words = kind.words(instanceOn(kind, value, 9, `${kind.name}/${place}`));
     const sentences = words.rule.split(/(?<=\.)\s+/);
     for (const sentence of sentences) {
       expect(sentence).toMatch(/^[A-Z].*\.$/);

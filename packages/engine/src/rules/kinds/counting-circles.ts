@@ -10,6 +10,7 @@ import { cellsAt, digitsIn } from "../cells.ts";
 import { type Bound, faulty, type Kind } from "../contract.ts";
 import { domainsText, inWords } from "../in-words.ts";
 import { canCountThemselves } from "../reachable.ts";
+import { letterFromSecond } from "../several-areas.ts";
 
 interface CountingCircles extends Bound {
   readonly digits: readonly number[];
@@ -36,14 +37,18 @@ export const countingCircles: Kind<SetBody, CountingCircles> = {
   },
   scopes: ({ cells, digits }) => digits.map((digit) => counted(cells, digit)),
   terms: ({ id, cells, digits }) => digits.map((digit) => ({ term: "automaton", owner: id, ...counted(cells, digit) })),
-  marks: ({ at }) => at.flatMap(doubleRing),
-  words: ({ cells }) => ({
-    rule: "Double circles come as a set. A digit in one says how many circles of its set hold that digit.",
-    title: "Counting circles",
-    noun: "set of counting circles",
-    plural: "sets of counting circles",
-    at: cells,
-    holds: "say how many of them hold the same digit",
-  }),
+  marks: ({ id, at }) => at.flatMap((point) => doubleRing(point, letterFromSecond(id))),
+  words: ({ id, cells }) => {
+    const lettered = letterFromSecond(id) === "" ? "" : ` lettered ${letterFromSecond(id)}`;
+    return {
+      rule: `Double circles${lettered} come as a set. A digit in one says how many circles of its set hold that digit.`,
+      title: "Counting circles",
+      noun: "set of counting circles",
+      plural: "sets of counting circles",
+      called: `set of counting circles${lettered}`,
+      at: cells,
+      holds: "say how many of them hold the same digit",
+    };
+  },
   relabels: "none",
 };

@@ -1,0 +1,62 @@
+import type { Board } from "../board/board.ts";
+import type { OrderedBeat } from "./running-order.ts";
+
+/** Consecutive beats, first and last index, with what the act is about. */
+export interface Act {
+  readonly title: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+const levelOf = ({ steps }: OrderedBeat): number => Math.max(...steps.map(({ deduction }) => deduction.level));
+
+/** The grid in which most of a beat's conclusions lie; undefined where they lie in none by itself. */
+const gridOf = (board: Board, { steps }: OrderedBeat): number | undefined => {
+  const cells = steps.flatMap(({ deduction }) => [...deduction.places.keys(), ...deduction.removes.keys()]);
+  const tally = board.puzzle.grids.map((_, grid) => cells.filter((cell) => board.canvas.grids[cell]!.includes(grid)).length);
+  const most = Math.max(...tally);
+  const top = tally.indexOf(most);
+  return tally.filter((count) => count === most).length === 1 ? top : undefined;
+};
+
+/** From here on everything is easy. */
+const finishFrom = (beats: readonly OrderedBeat[]): number => {
+  let from = beats.length;
+  while (from > 0 && levelOf(beats[from - 1]!) === 1) from--;
+  return from;
+};
+
+const fewest = 3;
+
+/** The stretches of the middle in which the talk stays in one grid; short ones join the one before. */
+const stretches = (board: Board, beats: readonly OrderedBeat[], from: number, to: number): Act[] => {
+  const acts: Act[] = [];
+  for (let beat = from; beat < to; beat++) {
+    const grid = gridOf(board, beats[beat]!);
+    const title = grid === undefined ? "Between the grids" : `Across ${board.puzzle.grids[grid]!.called}`;
+    const last = acts.at(-1);
+    if (last && (last.title === title || last.to - last.from + 1 < fewest)) acts[acts.length - 1] = { ...last, to: beat };
+    else acts.push({ title, from: beat, to: beat });
+  }
+  return acts;
+};
+
+const middle = (board: Board, beats: readonly OrderedBeat[], from: number, to: number): Act[] => {
+  if (to <= from) return [];
+  if (board.puzzle.grids.length > 1) return stretches(board, beats, from, to);
+  if (to - from < 2 * fewest + 2) return [{ title: "The middle", from, to: to - 1 }];
+  const half = from + Math.ceil((to - from) / 2);
+  return [
+    { title: "It opens up", from, to: half - 1 },
+    { title: "Further in", from: half, to: to - 1 },
+  ];
+};
+
+/** Cuts the beats into acts: the way in, the middle by grids, and the finish from where everything is easy. */
+export const actsOf = (board: Board, beats: readonly OrderedBeat[]): Act[] => {
+  if (beats.length === 0) return [];
+  const opening = Math.min(beats.length, Math.max(fewest, Math.round(beats.length / 6)));
+  const finish = Math.max(opening, Math.min(finishFrom(beats), beats.length - 1));
+  const acts = [{ title: "The way in", from: 0, to: opening - 1 }, ...middle(board, beats, opening, finish)];
+  return finish < beats.length && finish >= opening ? [...acts, { title: "The finish", from: finish, to: beats.length - 1 }].filter(({ from, to }) => to >= from) : acts;
+};

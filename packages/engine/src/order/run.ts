@@ -1,0 +1,166 @@
+import type { Board } from "../board/board.ts";
+import { isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
+import { listOf } from "../board/digits.ts";
+import { after } from "../deduce/after.ts";
+import { type ChainOptions, chainOf } from "../deduce/chain.ts";
+import { claimOf } from "../deduce/claim.ts";
+import type { Deduction } from "../deduce/deduction.ts";
+import type { Prove, Refusal } from "../deduce/judge.ts";
+import type { Step } from "../deduce/step.ts";
+import { introductions } from "../speech/english/rules.ts";
+import { actClosing, actOpening, beatName } from "../speech/english/telling.ts";
+import { sentences } from "../speech/english/sentence.ts";
+import { type Part, textOf, wordsIn } from "../speech/line.ts";
+import { phrase } from "../speech/phrase.ts";
+import { type Act, actsOf } from "./acts.ts";
+import { countUnshown } from "./audience.ts";
+import { beatsOf } from "./beats.ts";
+import { marked } from "./marking.ts";
+import { type Pace, speaking, tenths, usualPace } from "./pace.ts";
+import type { Plan, PlanAct, PlanBeat, PlanWrites, RuleLine } from "./plan.ts";
+import type { OrderedBeat, Writes } from "./running-order.ts";
+import { standsOn } from "./stands-on.ts";
+
+export interface PlanOptions extends ChainOptions {
+  readonly pace?: Pace;
+  /** The cells whose grids' lack of digits a claim needs. */
+  readonly limits?: (deduction: Deduction) => readonly string[];
+}
+
+export interface PlanProgress {
+  readonly stage: "reasoning" | "ordering" | "words";
+  /** From 0 to 1. */
+  readonly share: number;
+}
+
+export interface Planned {
+  readonly plan: Plan;
+  readonly refusals: readonly Refusal[];
+}
+
+/** Everything a step, a beat and an act need to be told. */
+interface Telling {
+  readonly board: Board;
+  readonly pace: Pace;
+  /** The state before each step, and one more at the end. */
+  readonly states: readonly Knowledge[];
+  readonly limits: (deduction: Deduction) => readonly string[];
+}
+
+const writesOf = (board: Board, { cells, spots }: Writes): PlanWrites => ({
+  cells: Object.fromEntries([...cells].map(([cell, digits]) => [board.canvas.names[cell]!, listOf(digits)])),
+  spots: spots.map(({ digit, house, cells }) => ({ digit, house, cells: cells.map((cell) => board.canvas.names[cell]!) })),
+});
+
+const marksIn = ({ cells, spots }: Writes): number =>
+  [...cells.values()].reduce((sum, digits) => sum + listOf(digits).length, 0) + spots.reduce((sum, spot) => sum + spot.cells.length, 0);
+
+const numbered = (prefix: string, claim: ReturnType<typeof claimOf>): ReturnType<typeof claimOf> =>
+  claim.steps ? { ...claim, steps: claim.steps.map((step, k) => ({ ...step, ...numbered(`${prefix}.${k + 1}`, step), n: `${prefix}.${k + 1}` })) } : claim;
+
+const stepOf = ({ board, pace, states, limits }: Telling, deduction: Deduction, index: number, recalls: readonly number[]): Step => {
+  const claim = numbered(`${index + 1}`, claimOf(board, deduction));
+  const say = textOf(phrase(deduction, states[index]!, board, "pointing"));
+  return {
+    n: index + 1,
+    technique: deduction.technique,
+    level: deduction.level,
+    ...claim,
+    because: { ...claim.because, recalls: recalls.map((earlier) => earlier + 1), limits: limits(deduction) },
+    say,
+    seconds: tenths(speaking(wordsIn(say), pace) + deduction.places.size * pace.digit),
+  };
+};
+
+const ruleLines = (board: Board, pace: Pace): RuleLine[] =>
+  introductions(board).map(({ rule, title, say }, k) => ({
+    n: k + 1,
+    rule,
+    title,
+    say,
+    seconds: tenths(Math.max(pace.ruleKind, speaking(wordsIn(say), pace) + pace.breath)),
+  }));
+
+const beatLine = (told: Telling, beat: OrderedBeat, first: number, style: "pointing" | "placed"): Part[] =>
+  sentences(...beat.steps.map(({ deduction }, k) => phrase(deduction, told.states[first + k]!, told.board, style)));
+
+const secondsOf = ({ pace }: Telling, say: string, { steps, writes }: OrderedBeat): number => {
+  const digits = steps.reduce((sum, { deduction }) => sum + deduction.places.size, 0);
+  const breath = steps.some(({ deduction }) => deduction.level >= 3) ? pace.longBreath : pace.breath;
+  return tenths(speaking(wordsIn(say), pace) + digits * pace.digit + marksIn(writes) * pace.mark + breath);
+};
+
+/** Reasons, orders and tells a whole show: rules, acts, beats and proved steps. Yields progress; the caller may stop. */
+export function* runningOrder(board: Board, prove: Prove, options: PlanOptions = {}): Generator<PlanProgress, Planned> {
+  const pace = options.pace ?? usualPace;
+  const reasoning = chainOf(board, prove, options);
+  let next = reasoning.next();
+  while (!next.done) {
+    yield { stage: "reasoning", share: next.value.settled / next.value.of };
+    next = reasoning.next();
+  }
+  const chain = next.value;
+  yield { stage: "ordering", share: 0 };
+  const beats = marked(board, beatsOf(chain.bursts, board));
+  yield { stage: "words", share: 0 };
+  const states: Knowledge[] = [startOf(board)];
+  for (const { steps } of beats) for (const { deduction } of steps) states.push(after(states.at(-1)!, board, deduction));
+  const told: Telling = { board, pace, states, limits: options.limits ?? (() => []) };
+  return { plan: planOf(told, beats, isSolved(states.at(-1)!)), refusals: chain.refusals };
+}
+
+const planOf = (told: Telling, beats: readonly OrderedBeat[], solved: boolean): Plan => {
+  const { board, pace } = told;
+  const lines = ruleLines(board, pace);
+  const firsts: number[] = [];
+  let count = 0;
+  for (const { steps } of beats) {
+    firsts.push(count);
+    count += steps.length;
+  }
+  const steps = beats.flatMap((beat, b) => beat.steps.map(({ deduction, recalls }, k) => stepOf(told, deduction, firsts[b]! + k, recalls)));
+  const needs = standsOn(board, beats);
+  const number = (beat: number): number => lines.length + 1 + beat;
+  const planBeats = beats.map((beat, b): PlanBeat => {
+    const parts = beatLine(told, beat, firsts[b]!, "pointing");
+    const say = textOf(parts);
+    return {
+      n: number(b),
+      name: beatName(board, beat.steps.map(({ deduction }) => deduction)),
+      seconds: secondsOf(told, say, beat),
+      say,
+      parts,
+      placed: textOf(beatLine(told, beat, firsts[b]!, "placed")),
+      steps: beat.steps.map((_, k) => firsts[b]! + k + 1),
+      standsOn: needs[b]!.map(number),
+      opens: beats.flatMap((_, other) => (needs[other]!.includes(b) ? [number(other)] : [])),
+      writes: writesOf(board, beat.writes),
+    };
+  });
+  const acts = actsOf(board, beats).map((act, k) => planAct(told, act, k === 0, beats, planBeats, firsts));
+  const rules = { seconds: tenths(lines.reduce((sum, { seconds }) => sum + seconds, 0)), lines };
+  return {
+    solved,
+    level: Math.max(1, ...steps.map(({ level }) => level)),
+    seconds: tenths(rules.seconds + planBeats.reduce((sum, { seconds }) => sum + seconds, 0) + betweenActs(acts, pace)),
+    unshown: countUnshown(board, beats),
+    rules,
+    acts,
+    steps,
+    leftOut: board.rules.filter(({ leftOut }) => leftOut).map(({ id }) => id),
+  };
+};
+
+const betweenActs = (acts: readonly PlanAct[], pace: Pace): number =>
+  acts.reduce((sum, { open, close }) => sum + speaking(wordsIn(open) + wordsIn(close), pace), 0);
+
+const planAct = (told: Telling, act: Act, isFirst: boolean, beats: readonly OrderedBeat[], planBeats: readonly PlanBeat[], firsts: readonly number[]): PlanAct => {
+  const deductions = beats.slice(act.from, act.to + 1).flatMap(({ steps }) => steps.map(({ deduction }) => deduction));
+  const [start, end] = [firsts[act.from]!, firsts[act.from]! + deductions.length];
+  return {
+    title: act.title,
+    open: actOpening(told.board, deductions, told.states[start]!, isFirst),
+    close: actClosing(told.board, deductions, told.states[end]!),
+    beats: planBeats.slice(act.from, act.to + 1),
+  };
+};

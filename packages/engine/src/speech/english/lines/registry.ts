@@ -1,0 +1,22 @@
+import type { Phrase } from "../phrase.ts";
+import { clue } from "./clues.ts";
+import { hiddenSet, locked, nakedSet, smallerGridLeaves } from "./removals.ts";
+import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
+import { whatIf } from "./what-if.ts";
+
+/** How each technique is said; a test holds this list against the registry of techniques. */
+export const phrases: Readonly<Record<string, Phrase>> = {
+  "last-cell": lastCell,
+  "only-place": onlyPlace,
+  "only-digit": onlyDigit,
+  "clue-forces": clue,
+  "smaller-grid-leaves": smallerGridLeaves,
+  locked,
+  "clue-cases": clue,
+  "only-place-by-clues": onlyPlaceByClues,
+  "naked-pair": nakedSet,
+  "hidden-pair": hiddenSet,
+  "naked-triple": nakedSet,
+  "what-if": whatIf,
+  "long-what-if": whatIf,
+};

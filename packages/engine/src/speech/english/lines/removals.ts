@@ -1,0 +1,96 @@
+import { both, count, type Digits, either, listOf, none, without } from "../../../board/digits.ts";
+import { at, isSettled } from "../../../board/knowledge.ts";
+import type { Cell } from "../../../puzzle/canvas.ts";
+import type { Part } from "../../line.ts";
+import { aDigitOf, capital, counted, digitsSaid } from "../counts.ts";
+import { because, so } from "../nouns.ts";
+import { namesOf, type Phrase, type Telling } from "../phrase.ts";
+import { sentence } from "../sentence.ts";
+
+const goneIn = ({ deduction }: Telling): Digits => [...deduction.removes.values()].reduce<Digits>(either, none);
+const targets = ({ deduction }: Telling): Cell[] => [...deduction.removes.keys()];
+const noneOf = (digits: Digits): string => {
+  const list = listOf(digits);
+  return list.length === 1 ? `no ${list[0]}` : `none of ${digitsSaid(digits)}`;
+};
+
+/** What an open cell has left after this step. */
+const leftIn = ({ before, deduction }: Telling, cell: Cell): Digits => without(at(before, cell), deduction.removes.get(cell) ?? none);
+
+/** The plainest way to say what a removal gives: what is left where that is short, else what is gone. */
+export const outcome = (telling: Telling): Part => {
+  const cells = targets(telling);
+  const { nouns, board } = telling;
+  const names = { cells: namesOf(board, cells) };
+  const lefts = new Set(cells.map((cell) => leftIn(telling, cell)));
+  const [left] = lefts;
+  const gone = goneIn(telling);
+  const place = nouns.style === "pointing" ? (cells.length === 1 ? "this" : `these ${counted(cells.length)}`) : nouns.cells(cells);
+  if (lefts.size === 1 && count(left!) <= 3 && count(gone) > 1) return so(`${place} can only be ${aDigitOf(left!)}`, names);
+  const inPlace = nouns.style === "pointing" ? (cells.length === 1 ? "here" : `in ${place}`) : `in ${place}`;
+  return so(`there's ${noneOf(gone)} ${inPlace}`, names);
+};
+
+const setCells = ({ deduction, before }: Telling): Cell[] => [...deduction.because.facts.keys()].filter((cell) => !isSettled(before, cell));
+
+export const nakedSet: Phrase = (telling) => {
+  const { nouns, deduction, board } = telling;
+  const cells = setCells(telling);
+  const digits = cells.reduce<Digits>((all, cell) => either(all, deduction.because.facts.get(cell)!), none);
+  const [house] = deduction.because.houses;
+  const [rule] = deduction.because.rules;
+  const where = house ? nouns.house(house) : nouns.rule(rule!);
+  return sentence(
+    because(`${digitsSaid(digits)} fill ${nouns.cells(cells)}`, { cells: namesOf(board, cells) }),
+    ", so ",
+    so(`nothing else in ${where} is ${aDigitOf(goneIn(telling))}`, house ? { house } : { rule: rule! }),
+  );
+};
+
+export const hiddenSet: Phrase = (telling) => {
+  const { nouns, deduction, board } = telling;
+  const cells = targets(telling);
+  const house = deduction.because.houses.find((id) => cells.every((cell) => board.house(id)!.cells.includes(cell)))!;
+  const kept = cells.reduce<Digits>((all, cell) => either(all, leftIn(telling, cell)), none);
+  return sentence(
+    because(`${capital(nouns.house(house))} has room for ${digitsSaid(kept)} only in ${nouns.cells(cells)}`, { house }),
+    ", so ",
+    so("nothing else fits there", { cells: namesOf(board, cells) }),
+  );
+};
+
+/** "the top row", "these two cells": where in the house the digit is kept. */
+export const locked: Phrase = (telling) => {
+  const { nouns, deduction, board, before } = telling;
+  const cells = targets(telling);
+  const digit = listOf(goneIn(telling))[0]!;
+  const names = [...deduction.because.houses.filter((id) => board.house(id)!.complete)];
+  const into = names.find((id) => cells.every((cell) => board.house(id)!.cells.includes(cell)));
+  const rule = into ? undefined : deduction.because.rules.find((id) => cells.every((cell) => board.rule(id)!.cells.includes(cell)));
+  const shared = into ? board.house(into)!.cells : (board.rule(rule!)?.cells ?? []);
+  const isFrom = (id: string): boolean =>
+    id !== into && board.house(id)!.cells.every((cell) => shared.includes(cell) || !both(at(before, cell), (1 << digit) as Digits));
+  const from = names.find(isFrom) ?? names.find((id) => id !== into)!;
+  const rest = into ? `the rest of ${nouns.house(into)}` : `the rest of ${nouns.rule(rule!)}`;
+  return sentence(
+    because(`${nouns.house(from)} keeps its ${digit} in ${into ? nouns.house(into) : nouns.rule(rule!)}`, { house: from }),
+    ", so ",
+    so(`${into && nouns.style === "pointing" ? "the rest of that" : rest} has none`, { cells: namesOf(board, cells) }),
+  );
+};
+
+export const smallerGridLeaves: Phrase = (telling) => {
+  const { nouns, deduction, board } = telling;
+  const [house] = deduction.because.houses;
+  const { cells, digits } = board.house(house!)!;
+  const rest = targets(telling);
+  const inside = cells.filter((cell) => both(board.domains[cell]!, goneIn(telling)) === both(board.domains[cell]!, digits) && !rest.includes(cell));
+  const grid = board.puzzle.grids.find((_, index) => index !== board.house(house!)!.grid && inside.every((cell) => board.canvas.grids[cell]!.includes(index)));
+  const kept = without(digits, goneIn(telling));
+  return sentence(
+    because(`${counted(inside.length)} cells of ${nouns.house(house!)} lie in ${grid?.called ?? "a smaller grid"}`, { cells: namesOf(board, inside) }),
+    ` and hold ${digitsSaid(goneIn(telling))}. That leaves `,
+    so(`${digitsSaid(kept)} for ${nouns.style === "pointing" ? `the other ${counted(rest.length)}` : nouns.cells(rest)}`, { cells: namesOf(board, rest) }),
+  );
+};
+

@@ -1,0 +1,19 @@
+import type { Part } from "../line.ts";
+import { capital } from "./counts.ts";
+
+/** Joins words and parts into one sentence with a capital and a full stop; empty pieces fall away. */
+export const sentence = (...pieces: readonly (string | Part | readonly Part[] | undefined)[]): Part[] => {
+  const parts = pieces
+    .flatMap((piece): readonly (string | Part)[] => (piece === undefined ? [] : Array.isArray(piece) ? (piece as Part[]) : [piece as string | Part]))
+    .map((piece): Part => (typeof piece === "string" ? { text: piece, role: "plain" } : piece))
+    .filter(({ text }) => text !== "");
+  const [first, ...rest] = parts;
+  if (!first) return [];
+  const whole = [{ ...first, text: capital(first.text) }, ...rest];
+  const last = whole.at(-1)!;
+  return /[.?!:]$/.test(last.text) ? whole : [...whole, { text: ".", role: "plain" }];
+};
+
+/** Sentences one after the other. */
+export const sentences = (...all: readonly (readonly Part[])[]): Part[] =>
+  all.filter((parts) => parts.length > 0).flatMap((parts, k) => (k === 0 ? parts : [{ text: " ", role: "plain" } as Part, ...parts]));
