@@ -6,7 +6,8 @@ export const digitsAt = (places: readonly Place[], letter = "A"): string =>
   places.map(({ row, column }, k) => `v(${row},${column},${letter}${k})`).join(", ");
 
 /** The places of a rule's cells. */
-export const placesIn = (entry: RuleEntry): readonly Place[] => (entry.body as { cells?: readonly Place[] }).cells ?? [];
+export const placesIn = (entry: RuleEntry): readonly Place[] =>
+  (entry.body as { cells?: readonly Place[] }).cells ?? [];
 
 /** `name(R,C)` of every cell of the grids that a whole-grid rule names, or of all. */
 export const insideOf = (entry: RuleEntry, puzzle: Puzzle, name: string): string => {
@@ -24,9 +25,11 @@ export const insideOf = (entry: RuleEntry, puzzle: Puzzle, name: string): string
 export const markedBy = (kinds: readonly string[], puzzle: Puzzle, name: string): string =>
   [
     `${name}(0,0,0,0).`,
-    ...puzzle.rules.filter(({ kind }) => kinds.includes(kind)).flatMap((rule) => {
-      const [a, b] = placesIn(rule);
-      const [from, to] = [`${a!.row},${a!.column}`, `${b!.row},${b!.column}`];
-      return [`${name}(${from},${to}).`, `${name}(${to},${from}).`];
-    }),
+    ...puzzle.rules
+      .filter(({ kind }) => kinds.includes(kind))
+      .flatMap((rule) => {
+        const [a, b] = placesIn(rule);
+        const [from, to] = [`${a!.row},${a!.column}`, `${b!.row},${b!.column}`];
+        return [`${name}(${from},${to}).`, `${name}(${to},${from}).`];
+      }),
   ].join("\n");

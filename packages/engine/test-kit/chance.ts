@@ -10,7 +10,14 @@ export const edgeWhere = (
   const steps = Array.from({ length: board.size }, (_, k) => k + 1);
   const edges = steps.flatMap((row) =>
     steps.flatMap((column) =>
-      ([[0, 1], [1, 0], [0, -1], [-1, 0]] as const).map(([down, right]) => [row, column, row + down, column + right] as const),
+      (
+        [
+          [0, 1],
+          [1, 0],
+          [0, -1],
+          [-1, 0],
+        ] as const
+      ).map(([down, right]) => [row, column, row + down, column + right] as const),
     ),
   );
   for (const [row, column, row2, column2] of random.shuffled(edges)) {

@@ -7,7 +7,13 @@ interface TinyGrid {
   readonly regions?: string;
 }
 
-const gridText = ({ id = "tiny", size = 4, at = "r1c1", digits, regions = size === 4 ? "boxes" : "none" }: TinyGrid): string =>
+const gridText = ({
+  id = "tiny",
+  size = 4,
+  at = "r1c1",
+  digits,
+  regions = size === 4 ? "boxes" : "none",
+}: TinyGrid): string =>
   `  - { id: ${id}, size: ${size}, at: ${at}, regions: ${regions}${digits === undefined ? "" : `, digits: "${digits}"`} }`;
 
 /** A puzzle file of these rules, each a line as it stands in the file, on one 4x4 with boxes or on the grids named. */

@@ -4,6 +4,7 @@ import { type Knowledge, isSettled } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction } from "./deduction.ts";
 import type { Judge } from "./judge.ts";
+import { techniques } from "./registry.ts";
 import { shrink, widened } from "./shrink.ts";
 
 /** What has been found since some state, in order, and who removed or placed what. */
@@ -45,10 +46,15 @@ export const isWorkedOut = (knowledge: Knowledge, board: Board) => (cell: Cell, 
 const smallFor = (deduction: Deduction, needed: ReadonlyMap<Cell, Digits> | undefined, knowledge: Knowledge, board: Board, judge: Judge): Deduction | undefined => {
   const asked = needed && deduction.removes.size > 0 ? { ...deduction, removes: needed } : deduction;
   const small = shrink(asked, board, judge.holds);
-  if (!small) return undefined;
+  if (!small || !fits(small)) return undefined;
   const wide = widened(small, knowledge, board, isWorkedOut(knowledge, board), judge.holds);
   const all = { ...wide, removes: deduction.removes };
   return deduction.removes.size > 0 && judge.holds(all) ? all : wide;
+};
+
+const fits = ({ technique, because }: Deduction): boolean => {
+  const by = techniques.find(({ name }) => name === technique);
+  return by?.fits?.(because) ?? true;
 };
 
 interface Wanted {
@@ -83,8 +89,11 @@ export const traced = (trail: Trail, knowledge: Knowledge, board: Board, judge: 
     kept.unshift(small);
     for (const [cell, digits] of small.because.facts) {
       if (isSettled(knowledge, cell)) continue;
-      want(trail.placedBy(cell));
-      if (trail.placedBy(cell) !== undefined) continue;
+      const placed = trail.placedBy(cell);
+      if (placed !== undefined && placed < index) {
+        want(placed);
+        continue;
+      }
       for (const digit of listOf(without(board.domains[cell]!, digits))) {
         const supplier = want(trail.removedBy(cell, digit));
         supplier?.removes.set(cell, either(supplier.removes.get(cell) ?? none, only(digit)));

@@ -10,9 +10,9 @@ import type { Deduction, Technique } from "./deduction.ts";
 import { gather } from "./gather.ts";
 import type { Judge } from "./judge.ts";
 import { contradicting, gathering } from "./reasons.ts";
-import { leftBy, reasonsOf } from "./techniques/clue-cases.ts";
 import { placesIn } from "./techniques/only-place.ts";
 import { traced, trailOf, type Trail } from "./trace.ts";
+import { leftBy, reasonsOf } from "./unit.ts";
 import { gatherWhyNone, gatherWhyNowhere } from "./why-not.ts";
 
 /** A contradiction in this state, with its reasons: a cell, a house's digit or a clue that nothing is left for. */
@@ -42,7 +42,7 @@ const homelessDigit = (knowledge: Knowledge, board: Board): Deduction | undefine
 
 const brokenClue = (knowledge: Knowledge, board: Board): Deduction | undefined => {
   const unit = clueUnits(board).find((unit) => leftBy(unit, knowledge)?.some(isEmpty));
-  return unit && contradicting(reasonsOf(unit, knowledge, board).reasons);
+  return unit && contradicting(reasonsOf(unit, knowledge, board));
 };
 
 /**

@@ -1,32 +1,61 @@
-import type { Point, Shape, Stroke } from "./shape.ts";
+import { angleOf, atPoint, beside } from "./along.ts";
+import { sideOf } from "./parallel.ts";
+import { inked, pen } from "./pen.ts";
+import { distance, towards } from "./points.ts";
+import type { Point, Shape } from "./shape.ts";
 
-const pen: Stroke = { ink: "clue-ink", width: 0.04, cap: "round" };
 const radius = 0.38;
+const fine = pen(0.04, { cap: "round" });
 
-/** The circle of an arrow, or the pill round its two or three cells. */
-export const circleOrPill = (at: readonly Point[]): Shape => {
-  const xs = at.map(([x]) => x);
-  const ys = at.map(([, y]) => y);
-  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  return {
-    shape: "box",
-    layer: "line",
-    at: [(left + right) / 2, (top + bottom) / 2],
-    width: right - left + 2 * radius,
-    height: bottom - top + 2 * radius,
-    round: radius,
-    stroke: pen,
-  };
+const circle = (at: Point): Shape => ({ shape: "disc", layer: "line", at, radius, stroke: fine });
+
+/** Round the cells of a total of several; softened all along, so that a bent one bends too. */
+const pill = (points: readonly Point[]): Shape => {
+  const ends = [
+    beside(atPoint(points, 0), -radius, 0),
+    ...points.slice(1, -1),
+    beside(atPoint(points, points.length - 1), radius, 0),
+  ];
+  const outline = [...sideOf(ends, radius), ...sideOf(ends, -radius).reverse()];
+  return { shape: "line", layer: "line", points: outline, closed: true, round: radius, stroke: fine };
 };
 
-/** A shaft with an open head of .24 at its end, drawn a little beyond the last point. */
-export const arrowHead = (points: readonly Point[]): Shape[] => {
-  const [before, end] = [points.at(-2)!, points.at(-1)!];
-  const angle = Math.atan2(end[1] - before[1], end[0] - before[0]);
-  const tip: Point = [end[0] + Math.cos(angle) * 0.14, end[1] + Math.sin(angle) * 0.14];
-  const wing = (turn: number): Point => [tip[0] - Math.cos(angle + turn) * 0.24, tip[1] - Math.sin(angle + turn) * 0.24];
+/** The circle of an arrow, or the pill round its two or three cells. */
+export const circleOrPill = (points: readonly Point[]): Shape =>
+  points.length === 1 ? circle(points[0]!) : pill(points);
+
+/** An open head of .24 with its tip here. */
+const headAt = (tip: Point, angle: number): Shape => {
+  const wing = (turn: number): Point => [
+    tip[0] - Math.cos(angle + turn) * 0.24,
+    tip[1] - Math.sin(angle + turn) * 0.24,
+  ];
+  return inked([wing(0.55), tip, wing(-0.55)], fine);
+};
+
+/** From the edge of the nearest cell of the total along the shaft, with a head a little beyond its last cell. */
+export const arrowDrawing = (total: readonly Point[], shaft: readonly Point[]): Shape[] => {
+  const [first] = shaft as [Point];
+  const from = [...total].sort((a, b) => distance(a, first) - distance(b, first))[0]!;
+  const points = [towards(from, first, radius), ...shaft];
+  const end = atPoint(points, points.length - 1);
+  const tip = beside(end, 0.14, 0);
   return [
-    { shape: "line", layer: "line", points: [...points.slice(0, -1), tip], round: 0.14, stroke: pen },
-    { shape: "line", layer: "line", points: [wing(0.55), tip, wing(-0.55)], stroke: pen },
+    circleOrPill(total),
+    { ...inked([...points.slice(0, -1), tip], fine), round: 0.14 } as Shape,
+    headAt(tip, end.angle),
+  ];
+};
+
+/** A circle at both ends, and a head at both circles. */
+export const doubleArrowDrawing = (points: readonly Point[]): Shape[] => {
+  const [first, last] = [points[0]!, points.at(-1)!];
+  const [start, end] = [towards(first, points[1]!, radius), towards(last, points.at(-2)!, radius)];
+  return [
+    circle(first),
+    circle(last),
+    { ...inked([start, ...points.slice(1, -1), end], fine), round: 0.14 } as Shape,
+    headAt(start, angleOf(points[1]!, first)),
+    headAt(end, angleOf(points.at(-2)!, last)),
   ];
 };

@@ -44,7 +44,7 @@ const leftAlone = (board: Board, rule: string): ReadonlyMap<Cell, Digits> => {
   let left = table.get(rule);
   if (!left) {
     const merged = new Map<Cell, Digits>();
-    for (const unit of clueUnits(board).filter((unit) => unit.rule === rule)) {
+    for (const unit of clueUnits(board).filter((unit) => unit.rules[0] === rule)) {
       const digits = unit.alone.possible(domainsOfUnit(board, unit)) ?? domainsOfUnit(board, unit);
       for (const [k, cell] of unit.cells.entries()) merged.set(cell, both(merged.get(cell) ?? digits[k]!, digits[k]!));
     }

@@ -1,107 +1,90 @@
 import type { Digits } from "../board/digits.ts";
+import type { Cell } from "../puzzle/canvas.ts";
 import type { Scope } from "../rules/contract.ts";
 
-export type ReadAlong = Extract<Scope, { next: unknown }>;
+export type ReadScope = Extract<Scope, { start: unknown }>;
+type State = ReadScope["start"];
 
-/** A read-along scope with its states numbered as they are met, so that each transition is asked for once. */
-export interface Numbered {
-  readonly length: number;
-  /** The number of the state after `digit` at `index`, or -1 at a dead end. State 0 is the start. */
-  next(state: number, digit: number, index: number): number;
-  ok(state: number): boolean;
+/** A read-along scope with its states numbered place by place, unfolded as far as it was needed. Starts in state 0. */
+export interface Reading {
+  readonly cells: readonly Cell[];
+  /** The state after this digit at this place (from 0), or -1: a dead end. */
+  step(place: number, state: number, digit: number): number;
+  isOk(state: number): boolean;
 }
 
-const unknown = -2;
-const numberings = new WeakMap<ReadAlong, Numbered>();
-
-/** Numbers the states of a scope; the same numbering is given back for the same scope. */
-export const numberedOf = (scope: ReadAlong): Numbered => {
-  let numbered = numberings.get(scope);
-  if (!numbered) numberings.set(scope, (numbered = numbering(scope)));
-  return numbered;
-};
-
-const numbering = (scope: ReadAlong): Numbered => {
-  const states = [scope.start];
-  const numbers = new Map([[scope.start, 0]]);
-  const transitions: Int32Array[] = [];
-  const row = (state: number): Int32Array => (transitions[state] ??= new Int32Array(32 * scope.cells.length).fill(unknown));
-  return {
-    length: scope.cells.length,
-    next: (state, digit, index) => {
-      const known = row(state);
-      const slot = index * 32 + digit;
-      if (known[slot] !== unknown) return known[slot]!;
-      const after = scope.next(states[state]!, digit, index);
-      let number = -1;
-      if (after !== undefined) {
-        number = numbers.get(after) ?? -1;
-        if (number < 0) {
-          number = states.length;
-          states.push(after);
-          numbers.set(after, number);
-        }
-      }
-      known[slot] = number;
-      return number;
-    },
-    ok: (state) => scope.ok(states[state]!),
-  };
-};
-
-/** A place in the reading: the state and, where digits may not repeat, those used so far (bits). */
 interface Layer {
-  readonly states: readonly number[];
-  readonly used: readonly number[];
+  readonly states: State[];
+  readonly numbers: Map<State, number>;
+  /** By 32 * state + digit. */
+  next: Int32Array;
 }
 
-const stepLayer = (numbered: Numbered, { states, used }: Layer, digits: number, index: number, apart: boolean): Layer => {
-  const next: { states: number[]; used: number[] } = { states: [], used: [] };
-  const seen = new Set<number>();
-  for (const [k, state] of states.entries())
-    for (let rest = apart ? digits & ~used[k]! : digits; rest !== 0; rest &= rest - 1) {
-      const digit = 31 - Math.clz32(rest & -rest);
-      const after = numbered.next(state, digit, index);
-      if (after < 0) continue;
-      const mask = apart ? used[k]! | (1 << digit) : 0;
-      const key = after * 2 ** 32 + (mask >>> 0);
-      if (seen.has(key)) continue;
-      seen.add(key);
-      next.states.push(after);
-      next.used.push(mask);
-    }
-  return next;
+const unread = -2;
+const deadEnd = -1;
+
+const numbered = (layer: Layer, state: State): number => {
+  const before = layer.numbers.get(state);
+  if (before !== undefined) return before;
+  const number = layer.states.length;
+  layer.states.push(state);
+  layer.numbers.set(state, number);
+  if (layer.next.length < 32 * (number + 1)) {
+    const longer = new Int32Array(2 * layer.next.length).fill(unread);
+    longer.set(layer.next);
+    layer.next = longer;
+  }
+  return number;
 };
 
-/**
- * The digits at each index from which some path leads from the start to an end that is ok, or undefined where none
- * does. `apart`: no digit is used twice along the way.
- */
-export const readable = (numbered: Numbered, domains: readonly number[], apart: boolean): Digits[] | undefined => {
-  const layers: Layer[] = [{ states: [0], used: [0] }];
-  for (const [index, digits] of domains.entries()) {
-    layers.push(stepLayer(numbered, layers[index]!, digits, index, apart));
-    if (layers.at(-1)!.states.length === 0) return undefined;
-  }
-  let alive = new Set<number>();
-  const last = layers.at(-1)!;
-  for (const [k, state] of last.states.entries()) if (numbered.ok(state)) alive.add(state * 2 ** 32 + (last.used[k]! >>> 0));
-  if (alive.size === 0) return undefined;
-  const kept = new Array<Digits>(domains.length);
-  for (let index = domains.length - 1; index >= 0; index--) {
-    const { states, used } = layers[index]!;
-    const before = new Set<number>();
-    let digits = 0;
-    for (const [k, state] of states.entries())
-      for (let rest = apart ? domains[index]! & ~used[k]! : domains[index]!; rest !== 0; rest &= rest - 1) {
-        const digit = 31 - Math.clz32(rest & -rest);
-        const after = numbered.next(state, digit, index);
-        if (after < 0 || !alive.has(after * 2 ** 32 + ((apart ? used[k]! | (1 << digit) : 0) >>> 0))) continue;
-        digits |= 1 << digit;
-        before.add(state * 2 ** 32 + (used[k]! >>> 0));
+const emptyLayer = (): Layer => ({ states: [], numbers: new Map(), next: new Int32Array(32 * 8).fill(unread) });
+
+/** More states than this are not unfolded ahead: they are read when a search comes to them. */
+const mostStates = 4000;
+
+export const readingOf = (scope: ReadScope, domains: readonly Digits[]): Reading => {
+  const { cells } = scope;
+  const layers = Array.from({ length: cells.length + 1 }, emptyLayer);
+  numbered(layers[0]!, scope.start);
+  const last = layers[cells.length]!;
+
+  const read = (place: number, state: number, digit: number): number => {
+    const layer = layers[place]!;
+    const after = scope.next(layer.states[state]!, digit, place);
+    return (layer.next[32 * state + digit] = after === undefined ? deadEnd : numbered(layers[place + 1]!, after));
+  };
+  const step = (place: number, state: number, digit: number): number => {
+    const known = layers[place]!.next[32 * state + digit]!;
+    return known === unread ? read(place, state, digit) : known;
+  };
+  const isOk = (state: number): boolean => scope.ok(last.states[state]!);
+
+  const readAhead = (): boolean => {
+    let states = 0;
+    for (let place = 0; place < cells.length; place++) {
+      const layer = layers[place]!;
+      states += layer.states.length;
+      if (states > mostStates) return false;
+      for (let state = 0; state < layer.states.length; state++)
+        for (let rest = domains[cells[place]!]! as number; rest !== 0; rest &= rest - 1)
+          read(place, state, 31 - Math.clz32(rest & -rest));
+    }
+    return true;
+  };
+  // Steps into states from which no end is in reach are dead ends as well.
+  const closeDeadEnds = (): void => {
+    let alive = Uint8Array.from(last.states, (state) => (scope.ok(state) ? 1 : 0));
+    for (let place = cells.length - 1; place >= 0; place--) {
+      const { states, next } = layers[place]!;
+      const here = new Uint8Array(states.length);
+      for (let k = 0; k < 32 * states.length; k++) {
+        if (next[k]! < 0) continue;
+        if (alive[next[k]!]) here[k >> 5] = 1;
+        else next[k] = deadEnd;
       }
-    kept[index] = digits as Digits;
-    alive = before;
-  }
-  return kept;
+      alive = here;
+    }
+  };
+  if (readAhead()) closeDeadEnds();
+  return { cells, step, isOk };
 };

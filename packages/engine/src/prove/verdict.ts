@@ -3,9 +3,9 @@ export type Verdict =
   | { readonly verdict: "proved" }
   | {
       readonly verdict: "refused";
-      /** What it fails: a claimed cell, a spot, a relation, or the premises themselves. */
+      /** What it fails: a claimed cell, a spot, a relation, the premises themselves, or what is wrong with its form. */
       readonly failed: string;
-      /** Absent where the premises contradict each other. */
+      /** All touched cells; absent where the premises contradict each other or the claim is not well formed. */
       readonly counterexample?: Readonly<Record<string, number>>;
     }
   | { readonly verdict: "too big"; readonly failed: string };

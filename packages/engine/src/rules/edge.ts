@@ -4,7 +4,7 @@ import type { Cell, Place } from "../puzzle/canvas.ts";
 import { writePath } from "./bodies/path-text.ts";
 import { cellsAt } from "./cells.ts";
 import { type Bound, type Fault, type Faulty, faulty, type Setting } from "./contract.ts";
-import { isPossible } from "./possible.ts";
+import { isFeasible } from "./feasible.ts";
 
 /** Two cells with a mark on the edge between them. */
 export interface Edge extends Bound {
@@ -29,7 +29,7 @@ export const edgeOf = (
   fault: Partial<Fault> & Pick<Fault, "right">,
 ): Edge | Faulty => {
   const cells = cellsAt(setting, places);
-  if (!isPossible(holding(cells, holds), setting)) return faulty({ read: writePath(places), ...fault });
+  if (!isFeasible([holding(cells, holds)], setting)) return faulty({ read: writePath(places), ...fault });
   const ends = centres(places) as [Point, Point];
   return { cells, ends, at: between(...ends) };
 };

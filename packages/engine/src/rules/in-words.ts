@@ -16,6 +16,12 @@ export const digitsText = (digits: Digits): string => {
   return isRun ? `${list[0]}-${list.at(-1)}` : list.join(" ");
 };
 
+/** Digits as they are said: "1 to 4", or "1, 2 or 5" where they are no run. */
+export const digitsSaid = (digits: Digits): string => {
+  const written = digitsText(digits);
+  return written.includes("-") ? written.replace("-", " to ") : joined(listOf(digits), "or");
+};
+
 /** "1-4", or "1-4 and 1-6" where the cells differ in what they can hold. */
 export const domainsText = (domains: readonly Digits[]): string => joined([...new Set(domains.map(digitsText))]);
 

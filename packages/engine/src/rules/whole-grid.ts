@@ -1,8 +1,9 @@
-import { type Cell, pairsApart } from "../puzzle/canvas.ts";
+import { type Cell, cellAt, pairsApart } from "../puzzle/canvas.ts";
 import type { Grid } from "../puzzle/puzzle.ts";
 import type { WholeGridBody } from "./bodies/whole-grid.ts";
 import { cellsIn, gridsNamed } from "./cells.ts";
-import type { Bound, EdgeMark, Faulty, Setting } from "./contract.ts";
+import { type Bound, type EdgeMark, type Faulty, faulty, type Scope, type Setting } from "./contract.ts";
+import { joined } from "./in-words.ts";
 
 type Pair = readonly [Cell, Cell];
 
@@ -18,13 +19,10 @@ export const sides = [
   [1, 0],
 ] as const;
 
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
-
-/** "In the north grid", "Anywhere on the board", or nothing where there is but one grid. */
+/** "In the north grid", `everywhere` where it holds in all of several grids, or nothing where there is but one. */
 export const whereOf = (all: readonly Grid[], some: readonly Grid[], everywhere: string): string => {
   if (all.length === 1) return "";
-  return all.length === some.length ? everywhere : `In ${listed(some.map(({ called }) => called))}`;
+  return all.length === some.length ? everywhere : `In ${joined(some.map(({ called }) => called))}`;
 };
 
 /** The sentence with the place where it holds before it. */
@@ -51,3 +49,33 @@ export const withoutMark = (body: WholeGridBody, setting: Setting, mark: EdgeMar
   const marked = new Set(setting.marked(mark).map(([a, b]) => `${Math.min(a, b)} ${Math.max(a, b)}`));
   return { ...all, pairs: all.pairs.filter(([a, b]) => !marked.has(`${a} ${b}`)) };
 };
+
+/** Groups of cells that each hold no digit twice, in each grid for itself. */
+export interface Groups extends Bound {
+  readonly groups: readonly Extract<Scope, { different: true }>[];
+  readonly where: string;
+}
+
+/** The grids named, or all that fit; a fault where none does, or a named one does not. `form` says what fits. */
+export const fittingGrids = (
+  { grids: ids }: WholeGridBody,
+  setting: Setting,
+  fits: (grid: Grid) => boolean,
+  form: string,
+): readonly Grid[] | Faulty => {
+  const grids = gridsNamed(setting, ids);
+  if ("faults" in grids) return grids;
+  const unfit = grids.filter((grid) => !fits(grid));
+  if (ids && unfit.length > 0)
+    return faulty(...unfit.map(({ id }) => ({ at: ["grids", ids.indexOf(id)], read: id, right: `the id of ${form}` })));
+  return unfit.length < grids.length
+    ? grids.filter(fits)
+    : faulty({ read: "no grid that fits", right: `${form} in the file` });
+};
+
+/** The cell of a grid by its row and column there, from 0. */
+export const cellIn = (setting: Setting, grid: Grid, row: number, column: number): Cell =>
+  cellAt(setting.canvas, { row: grid.row + row, column: grid.column + column })!;
+
+/** From 0 up to below the number. */
+export const upTo = (below: number): number[] => Array.from({ length: below }, (_, k) => k);

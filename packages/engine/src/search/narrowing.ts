@@ -2,6 +2,7 @@ import type { Digits } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { propagatorOf } from "../terms/registry.ts";
 import type { Domains, Propagator } from "../terms/term.ts";
+import { equationPropagator } from "./equation.ts";
 import type { Complete, Model } from "./model.ts";
 
 /** The state of a search: domains that only narrow, and can be taken back to a mark. */
@@ -68,7 +69,14 @@ export const narrowingOf = (model: Model): Narrowing => {
   const peers = model.peers.map((cells) => Int32Array.from(cells));
   const constraints: Constraint[] = [
     ...model.complete.map((set) => ({ cells: set.cells, rank: 0, narrow: singles(set, now) })),
-    ...model.terms.map((term) => ({ cells: term.cells, rank: slow.has(term.term) ? 2 : 1, narrow: propagatorOf(term) })),
+    ...model.terms.map((term) => ({
+      cells: term.cells,
+      rank: slow.has(term.term) ? 2 : 1,
+      narrow:
+        term.term === "sum"
+          ? equationPropagator({ ...term, weights: term.weights ?? term.cells.map(() => 1) }, model.peers, now)
+          : propagatorOf(term),
+    })),
   ];
   const total = constraints.length;
   const index = indexed(size, constraints);

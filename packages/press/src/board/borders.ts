@@ -1,5 +1,5 @@
 import type { Draft, Grid, Place } from "@solvewright/engine";
-import type { Segment } from "./runs.ts";
+import type { Segment } from "./segments.ts";
 
 const range = (size: number): number[] => Array.from({ length: size }, (_, k) => k);
 

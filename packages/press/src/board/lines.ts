@@ -2,7 +2,8 @@ import type { Draft, Grid, Point } from "@solvewright/engine";
 import type { Figure, Path, Pen } from "../scene/figure.ts";
 import { units } from "../tokens.ts";
 import { edgeOf, gridsAcross, isBorder, type Side, sidesBetween } from "./borders.ts";
-import { cornersOf, joined, moved, runsRound, type Segment } from "./runs.ts";
+import { cornersOf, joined, moved, runsRound } from "./runs.ts";
+import type { Segment } from "./segments.ts";
 
 /** Which grid the lens holds, if any: its lines turn solid, those of the others step back. */
 export type Lens = string | undefined;

@@ -53,6 +53,26 @@ test("a line gets a second outline, a cage one along its cells", () => {
   expect(ring).toMatchObject({ shape: "paths", paths: [{ closed: true }] });
 });
 
+test("ornaments of a line do not make its second outline uneven: it clears the widest of them all along", () => {
+  const chevron: Figure = {
+    ...line,
+    paths: [
+      {
+        points: [
+          [1, 0.4],
+          [1.1, 0.5],
+          [1, 0.6],
+        ],
+      },
+    ],
+    pen: { paint: "clue-ink", width: 0.04 },
+  };
+  const [rim] = ringFigures({ figures: [line, chevron], cells: places("r1c1 r1c2 r1c3") });
+  if (rim?.shape !== "rim") throw new Error("a rim expected");
+  expect(rim.round).toHaveLength(1);
+  expect(rim.round[0]!.pen!.width).toBeCloseTo(2 * (0.1 + 0.02));
+});
+
 test("what is not on the board has no ring", () => {
   expect(ringFigures({ figures: [], cells: [] })).toEqual([]);
 });

@@ -1,7 +1,8 @@
 import { centre, distance, outlineOf, type Place, type Point } from "@solvewright/engine";
 import { extentOf, middleOf, together } from "../scene/extent.ts";
-import type { Figure, LayerName } from "../scene/figure.ts";
+import type { Figure, LayerName, Paths } from "../scene/figure.ts";
 import { units } from "../tokens.ts";
+import { distanceToSegment, segmentsOf } from "./segments.ts";
 
 /** A rule in use: what of it is on the board, and its cells. */
 export interface Ringed {
@@ -64,11 +65,46 @@ const alongCells = (_: readonly Figure[], cells: readonly Place[]): Figure[] => 
   return [line("sheet", units.ring + 0.03), line("rule-use", units.ring)];
 };
 
+const isLine = (figure: Figure): figure is Paths => figure.shape === "paths";
+
+const isOrnament = (figure: Figure): boolean => {
+  if (!isLine(figure) || figure.fill !== undefined) return false;
+  const { left, right, top, bottom } = extentOf(figure);
+  return Math.max(right - left, bottom - top) < 0.6;
+};
+
+/** How far an ornament reaches from the line that bears it. */
+const reachOf = ({ paths, pen }: Paths, lines: readonly Paths[]): number => {
+  const segments = lines.flatMap((line) => line.paths.flatMap(({ points, closed }) => segmentsOf(points, closed)));
+  const aside = (point: Point): number => Math.min(...segments.map((segment) => distanceToSegment(point, segment)));
+  return Math.max(...paths.flatMap(({ points }) => points.map(aside))) + (pen?.width ?? 0) / 2;
+};
+
+/** Chevrons, strokes and heads left out, and the lines that bear them as wide as these reach: a rim without bumps. */
+const withoutOrnaments = (figures: readonly Figure[]): Figure[] => {
+  const rest = figures.filter((figure) => !isOrnament(figure));
+  const [small, lines] = [figures.filter(isOrnament).filter(isLine), rest.filter(isLine)];
+  if (small.length === 0 || lines.length === 0) return [...figures];
+  const width = 2 * Math.max(...small.map((ornament) => reachOf(ornament, lines)));
+  return rest.map((figure) =>
+    isLine(figure) && figure.pen
+      ? { ...figure, pen: { ...figure.pen, width: Math.max(width, figure.pen.width) } }
+      : figure,
+  );
+};
+
 /** Under the digits, which it would cut: they clear their surroundings where it runs. */
-const alongLine = (round: readonly Figure[]): Figure[] => [
-  { shape: "rim", layer: "bracket", round, inner: clear - casing, outer: clear + units.ring + casing, fill: "sheet" },
-  { shape: "rim", layer: "bracket", round, inner: clear, outer: clear + units.ring, fill: "rule-use" },
-];
+const alongLine = (figures: readonly Figure[]): Figure[] => {
+  const rim = (fill: "sheet" | "rule-use", inner: number, outer: number): Figure => ({
+    shape: "rim",
+    layer: "bracket",
+    round: withoutOrnaments(figures),
+    inner,
+    outer,
+    fill,
+  });
+  return [rim("sheet", clear - casing, clear + units.ring + casing), rim("rule-use", clear, clear + units.ring)];
+};
 
 /** How a clue is ringed follows from where it is drawn; the first that fits. */
 const ways: readonly (readonly [LayerName, (figures: readonly Figure[], cells: readonly Place[]) => Figure[]])[] = [

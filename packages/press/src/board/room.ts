@@ -1,6 +1,7 @@
 import { centre, distance, type Place, type Point, type Shape } from "@solvewright/engine";
 import { extentOf } from "../scene/extent.ts";
 import { figuresOfShape } from "./clues.ts";
+import { distanceToSegment, segmentsOf } from "./segments.ts";
 import type { Clue } from "./subject.ts";
 
 /** What the clues leave of a cell for its digit. */
@@ -11,21 +12,12 @@ export interface Room {
   readonly crossed: boolean;
 }
 
-const nearest = (point: Point, from: Point, to: Point): number => {
-  const whole = distance(from, to);
-  if (whole === 0) return distance(point, from);
-  const along = ((point[0] - from[0]) * (to[0] - from[0]) + (point[1] - from[1]) * (to[1] - from[1])) / whole ** 2;
-  const share = Math.min(1, Math.max(0, along));
-  return distance(point, [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]);
-};
-
 const crosses = (shape: Shape, point: Point): boolean => {
   if (shape.layer !== "line" || (shape.stroke?.ink !== "clue-ink" && shape.fill !== "clue-ink")) return false;
   if (shape.shape === "disc") return shape.fill === "clue-ink" && distance(shape.at, point) < 0.2;
   if (shape.shape === "box") return shape.fill === "clue-ink" && distance(shape.at, point) < 0.2;
   if (shape.shape === "text") return false;
-  const ends = shape.closed ? [...shape.points, shape.points[0]!] : shape.points;
-  return ends.slice(1).some((to, k) => nearest(point, ends[k]!, to) < 0.2);
+  return segmentsOf(shape.points, shape.closed).some((segment) => distanceToSegment(point, segment) < 0.2);
 };
 
 const isCorner = (shape: Shape, clue: Clue, [x, y]: Point): boolean => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { cornersOf, joined, moved, runsRound, type Segment } from "./runs.ts";
+import { cornersOf, joined, moved, runsRound } from "./runs.ts";
+import type { Segment } from "./segments.ts";
 
 test("pieces that continue each other are one line", () => {
   const pieces: Segment[] = [

@@ -1,6 +1,5 @@
 import type { Point } from "@solvewright/engine";
-
-export type Segment = readonly [from: Point, to: Point];
+import type { Segment } from "./segments.ts";
 
 const isUpright = ([from, to]: Segment): boolean => from[0] === to[0];
 

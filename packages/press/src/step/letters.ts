@@ -4,10 +4,14 @@ import { placesNamed, placesOf } from "../board/subject.ts";
 import { extentOf, together } from "../scene/extent.ts";
 import type { Figure } from "../scene/figure.ts";
 
-/** A reason of a line and its letter; what it speaks of is named as in the line's parts. */
+/** A reason of a line, or what follows, and its letter; what it speaks of is named as in the line's parts. */
 export interface LetteredReason {
   readonly letter: string;
-  readonly of: { readonly cells: readonly string[] } | { readonly house: string } | { readonly rule: string };
+  readonly of:
+    | { readonly cells: readonly string[] }
+    | { readonly house: string }
+    | { readonly rule: string }
+    | { readonly so: string };
 }
 
 /** The corners and the middles of the sides along an outline. */
@@ -55,6 +59,7 @@ export const badgeOf = (
   figuresOfRule: (id: string) => readonly Figure[],
 ): Badge => {
   if ("cells" in of) return { letter, kind: "cell", places: rightFirst(alongOutline(placesNamed(of.cells), 0)) };
+  if ("so" in of) return { letter, kind: "so", places: rightFirst(alongOutline(placesNamed([of.so]), 0)) };
   if ("house" in of)
     return { letter, kind: "cell", places: rightFirst(alongOutline(placesOf(board, of.house), -0.09)) };
   return { letter, kind: "rule", places: besideRule(figuresOfRule(of.rule), placesOf(board, of.rule)) };

@@ -1,3 +1,4 @@
+import { barSign } from "../../marks/signs.ts";
 import { pairTerm } from "../../terms/make.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
@@ -13,7 +14,7 @@ export const allBarsShown: Kind<WholeGridBody, Everywhere> = {
   resolve: (body, setting) => withoutMark(body, setting, "bar"),
   scopes: ({ pairs }) => pairs.map((pair) => holding(pair, needNoBar)),
   terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, needNoBar)),
-  marks: () => [],
+  marks: () => barSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "All bars are shown")}. Neighbours without a bar do not differ by 1.`,
     title: "All bars are shown",

@@ -1,3 +1,4 @@
+import { kingSign } from "../../marks/signs.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
 import { type Everywhere, everywhere, placed } from "../whole-grid.ts";
@@ -16,7 +17,7 @@ export const antiKing: Kind<WholeGridBody, Everywhere> = {
   resolve: (body, setting) => everywhere(body, setting, moves),
   scopes: ({ pairs }) => pairs.map((cells) => ({ cells, different: true })),
   terms: ({ id, pairs }) => pairs.map((cells) => ({ term: "different", owner: id, cells })),
-  marks: () => [],
+  marks: () => kingSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "Cells that touch, by a side or only by a corner, hold different digits")}.`,
     title: "No digit a king's move away",

@@ -1,3 +1,4 @@
+import { knightSign } from "../../marks/signs.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
 import { type Everywhere, everywhere, placed } from "../whole-grid.ts";
@@ -16,7 +17,7 @@ export const antiKnight: Kind<WholeGridBody, Everywhere> = {
   resolve: (body, setting) => everywhere(body, setting, moves),
   scopes: ({ pairs }) => pairs.map((cells) => ({ cells, different: true })),
   terms: ({ id, pairs }) => pairs.map((cells) => ({ term: "different", owner: id, cells })),
-  marks: () => [],
+  marks: () => knightSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "Cells a chess knight's move apart hold different digits")}.`,
     title: "No digit a knight's move away",

@@ -1,10 +1,15 @@
-import { arrowHead, circleOrPill } from "../../marks/arrow.ts";
-import { centres, towards } from "../../marks/points.ts";
+import { type Digits, listOf } from "../../board/digits.ts";
+import { arrowDrawing } from "../../marks/arrow.ts";
+import { centres } from "../../marks/points.ts";
 import type { Point } from "../../marks/shape.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import { type ArrowBody, arrowBody } from "../bodies/arrow.ts";
+import { writePath } from "../bodies/path-text.ts";
 import { cellsAt } from "../cells.ts";
-import type { Bound, Kind } from "../contract.ts";
+import { type Bound, faulty, type Kind, type Setting } from "../contract.ts";
+import { imbalance } from "../in-balance.ts";
+import { inWords } from "../in-words.ts";
+import { sumsOf } from "../reachable.ts";
 
 interface Arrow extends Bound {
   readonly total: readonly Cell[];
@@ -13,7 +18,38 @@ interface Arrow extends Bound {
   readonly alongAt: readonly Point[];
 }
 
-const weightOf = ({ total }: Arrow, index: number): number => (index < total.length ? 10 ** (total.length - 1 - index) : -1);
+/** Each cell of a total weighs ten times the next; the shaft is taken from it. */
+const weightOf = ({ total }: Arrow, index: number): number =>
+  index < total.length ? 10 ** (total.length - 1 - index) : -1;
+
+/** What cells can be when they are read as one number. */
+const numbersOf = (domains: readonly Digits[]): number[] =>
+  domains.reduce<number[]>(
+    (numbers, domain) => numbers.flatMap((number) => listOf(domain).map((digit) => 10 * number + digit)),
+    [0],
+  );
+
+const unbalanced = ({ total, along }: Arrow, { domains }: Setting) => {
+  const of = (cells: readonly Cell[]): Digits[] => cells.map((cell) => domains[cell]!);
+  return imbalance(
+    { called: "the sum along", values: sumsOf(of(along)) },
+    { called: "the total", values: numbersOf(of(total)) },
+  );
+};
+
+/** The way in which the cells of a pill follow each other. */
+const wayOf = ([[ax, ay], [bx, by]]: readonly [Point, Point]): string => {
+  if (ay === by) return ax < bx ? "from left to right" : "from right to left";
+  return ay < by ? "from top to bottom" : "from bottom to top";
+};
+
+const ruleOf = ({ total, totalAt }: Arrow): string => {
+  const sum =
+    total.length === 1
+      ? "the digit in its circle"
+      : `the number in its pill. The ${inWords(total.length)} digits there are read ${wayOf(totalAt as unknown as [Point, Point])} as one number`;
+  return `Digits along an arrow add up to ${sum}. They may repeat where rows, columns and regions let them.`;
+};
 
 export const arrow: Kind<ArrowBody, Arrow> = {
   name: "arrow",
@@ -21,7 +57,10 @@ export const arrow: Kind<ArrowBody, Arrow> = {
   resolve: (body, setting) => {
     const total = cellsAt(setting, body.total);
     const along = cellsAt(setting, body.along);
-    return { cells: [...total, ...along], total, along, totalAt: centres(body.total), alongAt: centres(body.along) };
+    const cells = [...total, ...along];
+    const arrow = { cells, total, along, totalAt: centres(body.total), alongAt: centres(body.along) };
+    const fault = unbalanced(arrow, setting);
+    return fault ? faulty({ at: ["along"], read: writePath(body.along), ...fault }) : arrow;
   },
   scopes: (arrow) => [
     {
@@ -32,23 +71,22 @@ export const arrow: Kind<ArrowBody, Arrow> = {
     },
   ],
   terms: (arrow) => [
-    { term: "sum", owner: arrow.id, cells: arrow.cells, weights: arrow.cells.map((_, k) => weightOf(arrow, k)), equals: 0 },
+    {
+      term: "sum",
+      owner: arrow.id,
+      cells: arrow.cells,
+      weights: arrow.cells.map((_, k) => weightOf(arrow, k)),
+      equals: 0,
+    },
   ],
-  marks: ({ totalAt, alongAt }) => {
-    const from = totalAt.reduce((best, point) => (Math.hypot(point[0] - alongAt[0]![0], point[1] - alongAt[0]![1]) < Math.hypot(best[0] - alongAt[0]![0], best[1] - alongAt[0]![1]) ? point : best));
-    const shaft = [towards(from, alongAt[0]!, 0.38), ...alongAt];
-    return [circleOrPill(totalAt), ...arrowHead(shaft)];
-  },
-  words: ({ total, along }) => ({
-    rule:
-      total.length === 1
-        ? "Digits along an arrow add up to the digit in its circle; they may repeat where rows, columns and regions allow."
-        : `Digits along an arrow add up to the ${total.length === 2 ? "two" : "three"}-digit number in its pill.`,
+  marks: ({ totalAt, alongAt }) => arrowDrawing(totalAt, alongAt),
+  words: (arrow) => ({
+    rule: ruleOf(arrow),
     title: "Arrows",
     noun: "arrow",
     plural: "arrows",
-    at: [...total, ...along],
-    holds: `add up to ${total.length === 1 ? "the circle" : "the pill"}`,
+    at: [...arrow.total, arrow.along.at(-1)!],
+    holds: `add up to the ${arrow.total.length === 1 ? "circle" : "pill"}`,
   }),
   relabels: "none",
 };

@@ -8,11 +8,17 @@ export const cases: KindCases = {
     tiny(["kropke-black: [r1c2 r2c2, r3c4 r3c3, r3c3 r4c3]"]),
     tiny(["kropke-black: [r1c1 r1c2, r1c2 r1c3, r1c3 r1c4]"]),
     tiny(["kropke-black: { cells: r2c2 r2c3, by: 3 }"]),
-    tiny(["kropke-black: [r1c1 r2c1, { cells: r2c3 r2c4, by: 4 }, { cells: r3c1 r4c1, by: 2 }]"]),
+    tiny(["kropke-black: [r1c1 r2c1, { cells: r2c3 r2c4, by: 4 }, { cells: r3c4 r4c4, by: 2 }]"]),
     tiny(["kropke-black: r2c2 r3c2"], { digits: "0-3" }),
     tiny(["kropke-black: [r1c1 r1c2, r2c3 r3c3]"], { digits: "1 2 4 8", regions: "none" }),
     tiny(["kropke-black: r1c1 r2c1"], { size: 2 }),
-    tiny(["kropke-black: r1c2 r1c3"], [{ id: "a", size: 2, digits: "2 6" }, { id: "b", size: 2, at: "r1c3", digits: "3 4" }]),
+    tiny(
+      ["kropke-black: r1c2 r1c3"],
+      [
+        { id: "a", size: 2, digits: "2 6" },
+        { id: "b", size: 2, at: "r1c3", digits: "3 4" },
+      ],
+    ),
   ],
   random: (random, board) => {
     const by = random.pick([undefined, undefined, 2, 3, 4]);
@@ -21,7 +27,7 @@ export const cases: KindCases = {
   },
   example: {
     puzzle: tiny(["kropke-black: [r1c2 r2c2, { cells: r1c3 r1c4, by: 3 }]"]),
-    obeys: "2431\n3142\n4213\n1324".replace("2431", "3214"),
-    breaks: "2134\n3421\n1243\n4312",
+    obeys: "4213\n3142\n1324\n2431",
+    breaks: "2341\n1432\n3124\n4213",
   },
 };

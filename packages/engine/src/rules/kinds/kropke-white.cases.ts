@@ -12,7 +12,13 @@ export const cases: KindCases = {
     tiny(["kropke-white: [r2c2 r3c2, { cells: r1c1 r1c2, by: 3 }]"], { digits: "0-3" }),
     tiny(["kropke-white: [r1c1 r1c2, r2c3 r3c3]"], { digits: "1 2 5 6", regions: "none" }),
     tiny(["kropke-white: r1c1 r2c1"], { size: 2 }),
-    tiny(["kropke-white: r1c2 r1c3"], [{ id: "a", size: 2, digits: "2 6" }, { id: "b", size: 2, at: "r1c3", digits: "3 4" }]),
+    tiny(
+      ["kropke-white: r1c2 r1c3"],
+      [
+        { id: "a", size: 2, digits: "2 6" },
+        { id: "b", size: 2, at: "r1c3", digits: "3 4" },
+      ],
+    ),
   ],
   random: (random, board) => {
     const by = random.pick([undefined, undefined, 1, 2, 3, 4]);
@@ -21,7 +27,7 @@ export const cases: KindCases = {
   },
   example: {
     puzzle: tiny(["kropke-white: [r1c2 r1c3, { cells: r2c1 r3c1, by: 2 }]"]),
-    obeys: "1234\n4312\n2143\n3421",
-    breaks: "2134\n3421\n1243\n4312",
+    obeys: "2431\n1324\n3142\n4213",
+    breaks: "2341\n4123\n1234\n3412",
   },
 };

@@ -1,3 +1,4 @@
+import { notNextSign } from "../../marks/signs.ts";
 import { pairTerm } from "../../terms/make.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
@@ -13,7 +14,7 @@ export const nonConsecutive: Kind<WholeGridBody, Everywhere> = {
   resolve: (body, setting) => everywhere(body, setting, sides),
   scopes: ({ pairs }) => pairs.map((pair) => holding(pair, areApart)),
   terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, areApart)),
-  marks: () => [],
+  marks: () => notNextSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "Cells that share a side never hold consecutive digits")}.`,
     title: "No consecutive neighbours",

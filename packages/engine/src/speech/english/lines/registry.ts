@@ -17,6 +17,10 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "naked-pair": nakedSet,
   "hidden-pair": hiddenSet,
   "naked-triple": nakedSet,
+  "sums-left": clue,
+  "joint-cases": clue,
+  "hidden-triple": hiddenSet,
+  "naked-quad": nakedSet,
   "what-if": whatIf,
   "long-what-if": whatIf,
 };

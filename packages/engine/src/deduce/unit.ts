@@ -1,0 +1,110 @@
+import type { Board } from "../board/board.ts";
+import { count, type Digits, isEmpty, isOne, min, without } from "../board/digits.ts";
+import { at, isSettled, type Knowledge } from "../board/knowledge.ts";
+import type { Cell } from "../puzzle/canvas.ts";
+import type { Term } from "../terms/term.ts";
+import { type Cases, casesOf } from "./cases.ts";
+import type { Deduction, Reasons } from "./deduction.ts";
+import { gathering, placing, removing } from "./reasons.ts";
+
+/** Houses and clues looked at together: all cells that they bind, and all ways to meet them at once. */
+export interface Unit {
+  readonly rules: readonly string[];
+  /** Houses that are part of the thought, and those that merely keep some of the cells apart. */
+  readonly houses: readonly string[];
+  readonly apart: readonly string[];
+  readonly cells: readonly Cell[];
+  /** Without the houses that keep cells apart. */
+  readonly alone: Cases;
+  readonly together: Cases;
+  readonly counts?: Reasons["counts"];
+}
+
+interface Parts {
+  readonly rules: readonly string[];
+  readonly houses?: readonly string[];
+  readonly terms: readonly Term[];
+  readonly counts?: NonNullable<Reasons["counts"]>;
+}
+
+const isKeptApart = (cells: readonly Cell[], terms: readonly Term[]): boolean =>
+  terms.some((term) => term.term === "different" && cells.every((cell) => term.cells.includes(cell)));
+
+/** What each other house keeps apart among these cells: a term a house with two or more of them. */
+const apartTerms = (board: Board, cells: readonly Cell[], terms: readonly Term[]): (Term & { readonly owner: string })[] =>
+  board.houses.flatMap((house) => {
+    const shared = house.cells.filter((cell) => cells.includes(cell));
+    if (shared.length < 2 || isKeptApart(shared, terms)) return [];
+    const whole = house.complete && shared.length === house.cells.length;
+    return [{ term: "different", owner: house.id, cells: shared, ...(whole ? { digits: house.digits } : {}) } as const];
+  });
+
+/** Prepares a unit; `houses` are complete houses whose every cell takes part. */
+export const unitOf = (board: Board, { rules, houses = [], terms, counts }: Parts): Unit => {
+  const whole = houses.map((id): Term => {
+    const { cells, digits } = board.house(id)!;
+    return { term: "different", owner: id, cells, digits };
+  });
+  const own = [...terms, ...whole];
+  const cells = [...new Set(own.flatMap((term) => term.cells))].sort((a, b) => a - b);
+  const apart = apartTerms(board, cells, own);
+  return {
+    rules,
+    houses,
+    apart: apart.map(({ owner }) => owner),
+    cells,
+    alone: casesOf(cells, own),
+    together: casesOf(cells, [...own, ...apart]),
+    ...(counts ? { counts } : {}),
+  };
+};
+
+interface Outcome {
+  readonly before: readonly Digits[];
+  readonly left: readonly Digits[] | undefined;
+}
+/** What a unit said last: nothing is worked out again while its cells stay as they were. */
+const lastOutcome = new WeakMap<Unit, Outcome>();
+const isSame = (a: readonly Digits[], b: readonly Digits[]): boolean => a.every((digits, k) => digits === b[k]);
+
+/** By place in the unit's cells: the digits of each that some way to meet it uses; undefined where there are too many ways. */
+export const leftBy = (unit: Unit, knowledge: Knowledge, most?: number): readonly Digits[] | undefined => {
+  const before = unit.cells.map((cell) => at(knowledge, cell));
+  const last = lastOutcome.get(unit);
+  if (last && isSame(last.before, before)) return last.left;
+  const left = unit.together.possible(before, most);
+  lastOutcome.set(unit, { before, left });
+  return left;
+};
+
+/** The unit, and whatever is known of its cells. */
+export const reasonsOf = (unit: Unit, knowledge: Knowledge, board: Board): Reasons => {
+  const because = gathering();
+  for (const house of [...unit.apart, ...unit.houses]) because.house(house);
+  for (const rule of unit.rules) because.rule(rule);
+  for (const cell of unit.cells) if (at(knowledge, cell) !== board.domains[cell]) because.fact(cell, at(knowledge, cell));
+  return { ...because.reasons, ...(unit.counts ? { counts: unit.counts } : {}) };
+};
+
+/** Everything that the unit takes out or settles, all together and cell by cell. */
+export function* deductionsOf(unit: Unit, technique: string, level: number, knowledge: Knowledge, board: Board, most?: number): Iterable<Deduction> {
+  const left = leftBy(unit, knowledge, most);
+  if (!left || left.some(isEmpty)) return;
+  const removes = new Map<Cell, Digits>();
+  for (const [k, cell] of unit.cells.entries()) {
+    const gone = without(at(knowledge, cell), left[k]!);
+    if (!isEmpty(gone) && !isSettled(knowledge, cell)) removes.set(cell, gone);
+  }
+  if (removes.size === 0) return;
+  const because = reasonsOf(unit, knowledge, board);
+  for (const cell of removes.keys()) {
+    const digits = left[unit.cells.indexOf(cell)]!;
+    if (isOne(digits)) yield placing(technique, level, cell, min(digits), because);
+  }
+  yield removing(technique, level, removes, because);
+  if (removes.size > 1) for (const [cell, gone] of removes) yield removing(technique, level, new Map([[cell, gone]]), because);
+}
+
+/** How many ways the open cells of a unit could be filled at most, as a power of two: small ones are looked at first. */
+export const openness = (unit: Unit, knowledge: Knowledge): number =>
+  unit.cells.reduce((sum, cell) => sum + Math.log2(Math.max(1, count(at(knowledge, cell)))), 0);

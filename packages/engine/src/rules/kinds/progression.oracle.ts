@@ -1,0 +1,12 @@
+import { placesIn } from "../../../test-kit/asp.ts";
+import { alongAs } from "../../../test-kit/asp-line.ts";
+import type { Oracle } from "../../../test-kit/index.ts";
+
+export const oracle: Oracle = (entry, { n }) => {
+  const line = `line${n}`;
+  return [
+    alongAs(line, placesIn(entry)),
+    `:- ${line}(K,A), ${line}(K+1,B), ${line}(K+2,C), B-A != C-B.`,
+    `:- ${line}(0,A), ${line}(1,A).`,
+  ].join("\n");
+};
