@@ -12,8 +12,22 @@ export interface Cases {
    * all terms; all empty where there is none, undefined where that takes more than `most` tries.
    */
   possible(start: readonly Digits[], most?: number): readonly Digits[] | undefined;
-  /** How often the terms were looked at until nothing changed, and whether something has become impossible. */
-  narrow(start: readonly Digits[]): { readonly digits: readonly Digits[]; readonly broken: boolean; readonly looks: number };
+  /** Narrows once to what the terms leave, for trying digits in it one by one. */
+  prober(start: readonly Digits[]): Prober;
+}
+
+/** Tries digits in cells (by place in `cells`), each from the same state. */
+export interface Prober {
+  readonly isBroken: boolean;
+  readonly digits: readonly Digits[];
+  probe(place: number, digit: number): Probe;
+}
+
+/** How often terms were looked at until nothing changed, whether something became impossible, and what is left. */
+export interface Probe {
+  readonly broken: boolean;
+  readonly looks: number;
+  readonly digits: readonly Digits[];
 }
 
 interface Watcher {
@@ -120,9 +134,16 @@ export const casesOf = (cells: readonly Cell[], terms: readonly Term[]): Cases =
   return {
     cells,
     possible,
-    narrow: (start) => {
-      const fine = begin(start);
-      return { digits: Array.from(digits) as Digits[], broken: !fine, looks };
+    prober: (start) => {
+      const isBroken = !begin(start);
+      const base = digits.slice();
+      const probe = (place: number, digit: number): Probe => {
+        digits.set(base);
+        looks = 0;
+        const fine = has(base[place] as Digits, digit) && assign(place, digit);
+        return { broken: !fine, looks, digits: Array.from(digits) as Digits[] };
+      };
+      return { isBroken, digits: Array.from(base) as Digits[], probe };
     },
   };
 };

@@ -103,7 +103,7 @@ const nextBurst = (state: Knowledge, context: Context): Burst | undefined => {
 const whatIfHere = (knowledge: Knowledge, { board, judge, level, tiers }: Context): Deduction | undefined => {
   if (level < 4) return undefined;
   const easy = tiers.flat().filter((technique) => technique.level <= 2);
-  const found = whatIf(knowledge, { board, judge, ladder: easy, rounds: 60, depth: level >= 5 ? 2 : 0 });
+  const found = whatIf(knowledge, { board, judge, ladder: easy, rounds: 60, depth: level >= 5 ? 1 : 0 });
   return found && found.level <= level ? found : undefined;
 };
 

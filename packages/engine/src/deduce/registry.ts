@@ -8,6 +8,7 @@ import { nakedPair, nakedQuad, nakedTriple } from "./techniques/naked-set.ts";
 import { onlyDigit } from "./techniques/only-digit.ts";
 import { onlyPlace } from "./techniques/only-place.ts";
 import { onlyPlaceByClues } from "./techniques/only-place-by-clues.ts";
+import { seenEverywhere } from "./techniques/seen-everywhere.ts";
 import { smallerGridLeaves } from "./techniques/smaller-grid-leaves.ts";
 import { sumsLeft } from "./techniques/sums-left.ts";
 
@@ -24,6 +25,7 @@ export const techniques: readonly Technique[] = [
   nakedPair,
   hiddenPair,
   nakedTriple,
+  seenEverywhere,
   sumsLeft,
   jointCases,
   hiddenTriple,

@@ -73,6 +73,8 @@ interface Attempt {
   readonly rounds: number;
   /** How deep what-ifs may stand within this one. */
   readonly depth: number;
+  /** It stands within another: the first that does will do. */
+  readonly isInner?: boolean;
 }
 
 /** Follows an assumption until something gives; the proved sub-steps that lead there, the contradiction last. */
@@ -88,7 +90,7 @@ const refutation = (outside: Knowledge, cell: Cell, digit: number, attempt: Atte
       return tracedInside(trail, outside, inside, cell, board, judge);
     }
     const found = gather(inside, board, ladder).filter((deduction) => !judge.isRejected(deduction));
-    const inner = found.length === 0 && attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1 }) : undefined;
+    const inner = found.length === 0 && attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1, isInner: true }) : undefined;
     if (found.length === 0 && !inner) return undefined;
     for (const deduction of inner ? [inner] : found) {
       const fresh = [...deduction.places].filter(([place, d]) => !isSettled(inside, place) && has(at(inside, place), d));
@@ -147,48 +149,90 @@ const wholeBoard = (board: Board): Cases => {
 interface Trial {
   readonly cell: Cell;
   readonly digit: number;
-  /** How long the first look took to see that it fails; an assumption that it does not see to fail comes last. */
+  /** How long the first look took to see that it fails. */
   readonly looks: number;
 }
 
-const trialsIn = (knowledge: Knowledge, board: Board): Trial[] => {
-  const cases = wholeBoard(board);
-  const trial = (cell: Cell, digit: number): Trial => {
-    const { broken, looks } = cases.narrow(withPlaced(knowledge, board, [[cell, digit]]).possible);
-    return { cell, digit, looks: broken ? looks : Number.POSITIVE_INFINITY };
-  };
+/** Assumptions that a first look at all houses and clues sees to fail, the quickest first. */
+const failingTrials = (knowledge: Knowledge, board: Board): Trial[] => {
+  const prober = wholeBoard(board).prober(knowledge.possible);
   const trials = knowledge.possible.flatMap((digits, cell) =>
-    isSettled(knowledge, cell) ? [] : listOf(digits).map((digit) => trial(cell, digit)),
+    (isSettled(knowledge, cell) ? [] : listOf(digits)).flatMap((digit): Trial[] => {
+      const { broken, looks } = prober.probe(cell, digit);
+      return broken ? [{ cell, digit, looks }] : [];
+    }),
   );
   return trials.sort((a, b) => a.looks - b.looks || count(at(knowledge, a.cell)) - count(at(knowledge, b.cell)) || a.cell - b.cell);
 };
 
+/** Whether trying digits one by one inside the assumption, and taking out those that fail, ends in nothing left. */
+const failsByTrials = (start: readonly Digits[], board: Board, budget: { left: number }): boolean => {
+  const possible = [...start];
+  for (let changed = true; changed; ) {
+    changed = false;
+    const prober = wholeBoard(board).prober(possible);
+    if (prober.isBroken) return true;
+    for (const [cell, digits] of prober.digits.entries()) {
+      possible[cell] = digits;
+      if (count(digits) < 2) continue;
+      for (const digit of listOf(digits)) {
+        if (budget.left-- <= 0) return false;
+        if (!prober.probe(cell, digit).broken) continue;
+        possible[cell] = without(possible[cell]!, only(digit));
+        changed = true;
+      }
+      if (isEmpty(possible[cell]!)) return true;
+    }
+  }
+  return false;
+};
+
+/** Assumptions that no first look refutes but what-ifs within them do: those that settle most are tried first. */
+function* nestedTrials(knowledge: Knowledge, board: Board, budget: { left: number }): Iterable<Trial> {
+  const prober = wholeBoard(board).prober(knowledge.possible);
+  const open = knowledge.possible.flatMap((digits, cell) =>
+    (isSettled(knowledge, cell) ? [] : listOf(digits)).map((digit) => {
+      const after = prober.probe(cell, digit).digits;
+      return { cell, digit, after, left: after.reduce((sum, digits) => sum + count(digits), 0) };
+    }),
+  );
+  for (const { cell, digit, after, left } of open.sort((a, b) => a.left - b.left)) {
+    if (budget.left <= 0) return;
+    if (failsByTrials(after, board, budget)) yield { cell, digit, looks: left };
+  }
+}
+
 /** How many assumptions that fail are followed before the one with the shortest proof is taken. */
 const worthComparing = 8;
+const worthFollowing = 24;
 const shortSteps = 3;
+const nestedProbes = 60_000;
 
-/**
- * The last resort: a digit is tried in a cell, and what follows contradicts itself. The shortest of the first few that
- * fail is taken; where nothing fails by itself, what-ifs within what-ifs are tried.
- */
-export const whatIf = (knowledge: Knowledge, attempt: Attempt): Deduction | undefined => {
+const shortest = (knowledge: Knowledge, attempt: Attempt, compare: number): Deduction | undefined => {
   const { board } = attempt;
-  const trials = trialsIn(knowledge, board);
-  const failing = trials.filter(({ looks }) => looks < Number.POSITIVE_INFINITY);
   let best: Deduction | undefined;
   let compared = 0;
-  for (const { cell, digit } of failing) {
-    if (compared >= worthComparing) break;
+  for (const { cell, digit } of failingTrials(knowledge, board).slice(0, worthFollowing)) {
+    if (compared >= compare) break;
     const steps = refutation(knowledge, cell, digit, { ...attempt, depth: 0 });
     if (!steps) continue;
     compared++;
-    if (best && best.steps!.length <= steps.length) continue;
-    best = assumption(knowledge, board, cell, digit, steps);
+    if (!best || steps.length < best.steps!.length) best = assumption(knowledge, board, cell, digit, steps);
   }
-  if (best || attempt.depth === 0) return best;
-  for (const { cell, digit } of trials) {
+  return best;
+};
+
+/**
+ * The last resort: a digit is tried in a cell, and what follows contradicts itself. The shortest of the first few that
+ * fail is taken; where nothing fails by itself, what-ifs within what-ifs are tried. Undefined where all that leads
+ * nowhere within a stated number of trials.
+ */
+export const whatIf = (knowledge: Knowledge, attempt: Attempt): Deduction | undefined => {
+  const simple = shortest(knowledge, attempt, attempt.isInner ? 2 : worthComparing);
+  if (simple || attempt.depth === 0) return simple;
+  for (const { cell, digit } of nestedTrials(knowledge, attempt.board, { left: nestedProbes })) {
     const steps = refutation(knowledge, cell, digit, attempt);
-    if (steps) return assumption(knowledge, board, cell, digit, steps);
+    if (steps) return assumption(knowledge, attempt.board, cell, digit, steps);
   }
   return undefined;
 };

@@ -9,7 +9,13 @@ export interface OnLine {
 
 export const angleOf = ([ax, ay]: Point, [bx, by]: Point): number => Math.atan2(by - ay, bx - ax);
 
-export const lengthOf = (points: readonly Point[]): number =>
+/** A line of one cell as a short stroke through it. */
+export const asLine = (points: readonly Point[]): readonly Point[] => {
+  const [first, ...rest] = points as readonly [Point, ...Point[]];
+  return rest.length > 0 ? points : [-0.2, 0.2].map((aside): Point => [first[0] + aside, first[1]]);
+};
+
+const lengthOf = (points: readonly Point[]): number =>
   points.slice(1).reduce((sum, point, k) => sum + distance(points[k]!, point), 0);
 
 /** The place at that point of the line, by its index. */

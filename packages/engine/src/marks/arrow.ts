@@ -1,4 +1,4 @@
-import { angleOf, atPoint, beside } from "./along.ts";
+import { angleOf, atPoint, beside, type OnLine } from "./along.ts";
 import { sideOf } from "./parallel.ts";
 import { inked, pen } from "./pen.ts";
 import { distance, towards } from "./points.ts";
@@ -9,15 +9,28 @@ const fine = pen(0.04, { cap: "round" });
 
 const circle = (at: Point): Shape => ({ shape: "disc", layer: "line", at, radius, stroke: fine });
 
-/** Round the cells of a total of several; softened all along, so that a bent one bends too. */
+/** Half a circle round the end of a line, from its right side to its left. */
+const cap = (end: OnLine): Point[] =>
+  Array.from({ length: 13 }, (_, k) => {
+    const turn = (Math.PI * (6 - k)) / 12;
+    return beside(end, Math.cos(turn) * radius, Math.sin(turn) * radius);
+  });
+
+/** Round the cells of a total of several; a bent one bends too. */
 const pill = (points: readonly Point[]): Shape => {
-  const ends = [
-    beside(atPoint(points, 0), -radius, 0),
-    ...points.slice(1, -1),
-    beside(atPoint(points, points.length - 1), radius, 0),
+  const back = [...points].reverse();
+  const half = (line: readonly Point[]): Point[] => [
+    ...sideOf(line, radius).slice(0, -1),
+    ...cap(atPoint(line, line.length - 1)),
   ];
-  const outline = [...sideOf(ends, radius), ...sideOf(ends, -radius).reverse()];
-  return { shape: "line", layer: "line", points: outline, closed: true, round: radius, stroke: fine };
+  return {
+    shape: "line",
+    layer: "line",
+    points: [...half(points).slice(1), ...half(back).slice(1)],
+    closed: true,
+    round: radius,
+    stroke: fine,
+  };
 };
 
 /** The circle of an arrow, or the pill round its two or three cells. */

@@ -1,10 +1,10 @@
-import { across, atPoint, halfway } from "./along.ts";
+import { across, asLine, atPoint, halfway } from "./along.ts";
 import { heavy, inked, pen } from "./pen.ts";
 import type { Point, Shape } from "./shape.ts";
 
 /** A line with two strokes across in the middle of these steps, each by the index of its first point. */
 export const crossed = (points: readonly Point[], steps: readonly number[]): Shape[] => [
-  inked(points, pen(0.1), heavy),
+  inked(asLine(points), pen(0.1), heavy),
   ...steps.flatMap((k) =>
     [-0.07, 0.07].map((ahead) => inked(across(halfway(points[k]!, points[k + 1]!), 0.4, ahead), pen(0.045))),
   ),

@@ -7,6 +7,9 @@ export interface Stand {
   readonly scale: number;
 }
 
+/** The scale of a clue that stands among the cells of another grid. */
+export const crowded = 0.58;
+
 const pen: Stroke = { ink: "clue-edge", width: 0.035 };
 const size = 0.34;
 
@@ -113,17 +116,19 @@ export const withBracket = (beside: Stand, text: string): Shape[] => {
   return [number(stand, text), line(beside, bracket)];
 };
 
-/** Digits along the edge, in ranks of two or three, and a dotted post between them and the grid. */
+/** Digits along the edge, in even ranks of three at most, and a dotted post between them and the grid. */
 export const behindPost = (stand: Stand, digits: readonly number[]): Shape[] => {
-  const isRow = stand.along[0] !== 0;
+  const [x, y] = stand.along;
   const isWide = digits.some((digit) => digit > 9);
-  const [along, outward] = isRow ? [0.3, isWide ? 0.46 : 0.28] : [isWide ? 0.44 : 0.29, 0.32];
-  const rank = digits.length < 4 ? Math.min(digits.length, isWide && !isRow ? 2 : 3) : 3 - Number(isWide && !isRow);
+  const [along, outward] = y === 0 ? [0.3, isWide ? 0.46 : 0.28] : [isWide ? 0.44 : 0.29, 0.32];
+  const ranks = Math.ceil(digits.length / (isWide && y !== 0 ? 2 : 3));
+  const inRank = Math.ceil(digits.length / ranks);
   const high = digits.length > 2 ? 0.3 : size;
   const shapes = digits.map((digit, k) => {
-    const [row, place] = [Math.floor(k / rank), k % rank];
-    const inRank = Math.min(rank, digits.length - row * rank);
-    const at = spot(stand, -row * outward, (place - (inRank - 1) / 2) * along);
+    const rank = Math.floor(k / inRank);
+    const out = x + y > 0 ? ranks - 1 - rank : rank;
+    const here = Math.min(inRank, digits.length - rank * inRank);
+    const at = spot(stand, -out * outward, ((k % inRank) - (here - 1) / 2) * along);
     return number({ ...stand, at }, String(digit), [0, 0], high);
   });
   const post: Stroke = { ink: "clue-ink", width: 0.035, dash: [0.04, 0.05] };
@@ -131,27 +136,29 @@ export const behindPost = (stand: Stand, digits: readonly number[]): Shape[] => 
 };
 
 /** A number at the corner where a diagonal enters its first cell, and an arrow along it; `first` is the cell's middle. */
-export const diagonalArrow = (first: Point, [x, y]: Point, text: string): Shape[] => {
-  const from = (right: number, down: number): Point => [first[0] + (right - 0.5) * x, first[1] + (down - 0.5) * y];
-  const stroke: Stroke = { ink: "clue-ink", width: 0.035, cap: "round" };
-  const shaft: Shape = { shape: "line", layer: "outside", points: [from(-0.3, -0.3), from(-0.06, -0.06)], stroke };
-  const head: Shape = {
+export const diagonalArrow = (first: Point, along: Point, text: string, scale = 1): Shape[] => {
+  const from = (right: number, down: number): Point => [
+    first[0] + (scale * right - 0.5) * along[0],
+    first[1] + (scale * down - 0.5) * along[1],
+  ];
+  const arrow = (...points: Point[]): Shape => ({
     shape: "line",
     layer: "outside",
-    points: [from(-0.2, -0.06), from(-0.06, -0.06), from(-0.06, -0.2)],
-    stroke,
-  };
+    points,
+    stroke: { ink: "clue-ink", width: 0.035 * scale, cap: "round" },
+  });
   const [right, down] = from(-0.34, -0.32);
   const figure: Shape = {
     shape: "text",
     layer: "outside",
-    at: [right, down + 0.37 * size],
+    at: [right, down + 0.37 * size * scale],
     text,
-    size,
+    size: size * scale,
     weight: 700,
-    anchor: x > 0 ? "end" : "start",
+    anchor: along[0] > 0 ? "end" : "start",
     plate: true,
     fill: "ink",
   };
-  return [figure, shaft, head];
+  const tip = from(-0.06, -0.06);
+  return [figure, arrow(from(-0.3, -0.3), tip), arrow(from(-0.2, -0.06), tip, from(-0.06, -0.2))];
 };

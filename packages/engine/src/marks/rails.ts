@@ -1,4 +1,4 @@
-import { across, atPoint } from "./along.ts";
+import { across, asLine, atPoint } from "./along.ts";
 import { sideOf } from "./parallel.ts";
 import type { Point, Shape } from "./shape.ts";
 
@@ -11,10 +11,14 @@ const rail = (points: readonly Point[]): Shape => ({
   stroke: { ink: "clue-edge", width: 0.045, cap: "square" },
 });
 
-/** Two rails, closed at both ends, and a number in the corner of the first cell, where a digit leaves room for it. */
-export const rails = (points: readonly Point[], number: string): Shape[] => [
+const railsAlong = (points: readonly Point[]): Shape[] => [
   ...[-apart / 2, apart / 2].map((aside) => rail(sideOf(points, aside))),
   ...[0, points.length - 1].map((k) => rail(across(atPoint(points, k), apart))),
+];
+
+/** Two rails, closed at both ends, and a number in the corner of the first cell, where a digit leaves room for it. */
+export const rails = (points: readonly Point[], number: string): Shape[] => [
+  ...railsAlong(asLine(points)),
   {
     shape: "text",
     layer: "cage",

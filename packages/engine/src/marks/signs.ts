@@ -1,4 +1,3 @@
-import { numberedDot } from "./dot.ts";
 import type { Point, Shape, Stroke } from "./shape.ts";
 
 /** Small drawings that stand beside a rule's sentence, in the square from [0, 0] to [1, 1]. */
@@ -32,10 +31,24 @@ const cross = ([x, y]: Point, half = 0.11): Shape[] => [
 ];
 
 /** A black dot and a white one. */
-export const dotsSign = (): Shape[] =>
-  [...numberedDot("black", [0.25, 0.5], undefined), ...numberedDot("white", [0.75, 0.5], undefined)].map(
-    (shape) => ({ ...shape, layer: "sign", ...(shape.shape === "disc" ? { radius: 0.19 } : {}) }) as Shape,
-  );
+export const dotsSign = (): Shape[] => [
+  {
+    shape: "disc",
+    layer: "sign",
+    at: [0.25, 0.5],
+    radius: 0.19,
+    fill: "dot-black",
+    stroke: { ink: "dot-black-edge", width: 0.07 },
+  },
+  {
+    shape: "disc",
+    layer: "sign",
+    at: [0.75, 0.5],
+    radius: 0.19,
+    fill: "dot-white",
+    stroke: { ink: "dot-edge", width: 0.07 },
+  },
+];
 
 /** A hollow bar. */
 export const barSign = (): Shape[] => [
@@ -57,14 +70,14 @@ export const xvSign = (): Shape[] => [letter("X", [0.24, 0.5], 0.62), letter("V"
 export const knightSign = (): Shape[] => [
   line(
     [
-      [0.18, 0.14],
-      [0.18, 0.82],
-      [0.5, 0.82],
+      [0.3, 0.13],
+      [0.3, 0.83],
+      [0.54, 0.83],
     ],
-    { ink: "ink", width: 0.06, dash: [0.06, 0.09] },
+    { ink: "clue-edge", width: 0.07 },
   ),
-  dot([0.18, 0.14]),
-  ...cross([0.72, 0.82], 0.13),
+  dot([0.3, 0.13]),
+  ...cross([0.66, 0.83], 0.13),
 ];
 
 /** A dot, and crosses at its corners. */
@@ -80,15 +93,19 @@ export const kingSign = (): Shape[] => [
   ).flatMap((at) => cross(at, 0.12)),
 ];
 
-/** 1 and 2 side by side, struck out. */
-export const notNextSign = (): Shape[] => [
-  letter("1", [0.2, 0.5], 0.66),
-  letter("2", [0.8, 0.5], 0.66),
-  line([
-    [0.36, 0.92],
-    [0.64, 0.08],
-  ]),
-];
+/** 1 and 2, and a struck line between them. */
+export const notNextSign = (): Shape[] => {
+  const thin: Stroke = { ink: "ink", width: 0.06 };
+  const joint: readonly Point[] = [
+    [0.3, 0.5],
+    [0.64, 0.5],
+  ];
+  const stroke: readonly Point[] = [
+    [0.38, 0.72],
+    [0.56, 0.28],
+  ];
+  return [letter("1", [0.12, 0.5], 0.56), letter("2", [0.86, 0.5], 0.56), line(joint, thin), line(stroke, thin)];
+};
 
 /** Four boxes with a dot in the same place of each. */
 export const boxesSign = (): Shape[] => {

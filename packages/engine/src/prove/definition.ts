@@ -21,6 +21,7 @@ export interface RuleDefinition {
 export interface Definition {
   /** By `Cell`. */
   readonly names: readonly string[];
+  readonly cellOf: ReadonlyMap<string, Cell>;
   /** By `Cell`: the digits that all its grids allow. */
   readonly domains: readonly Digits[];
   /** By id. */
@@ -43,6 +44,7 @@ export const definitionOf = (board: Board): Definition => {
   if (before) return before;
   const definition: Definition = {
     names: board.canvas.names,
+    cellOf: new Map(board.canvas.names.map((name, cell) => [name, cell])),
     domains: board.domains,
     houses: new Map(board.houses.map(({ id, cells, digits, complete }) => [id, { cells, digits, complete }])),
     rules: new Map(board.rules.map((rule) => [rule.id, ruleOf(rule)])),

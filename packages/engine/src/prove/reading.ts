@@ -51,7 +51,9 @@ export const readingOf = (scope: ReadScope, domains: readonly Digits[]): Reading
   const read = (place: number, state: number, digit: number): number => {
     const layer = layers[place]!;
     const after = scope.next(layer.states[state]!, digit, place);
-    return (layer.next[32 * state + digit] = after === undefined ? deadEnd : numbered(layers[place + 1]!, after));
+    const number = after === undefined ? deadEnd : numbered(layers[place + 1]!, after);
+    layer.next[32 * state + digit] = number;
+    return number;
   };
   const step = (place: number, state: number, digit: number): number => {
     const known = layers[place]!.next[32 * state + digit]!;

@@ -1,32 +1,50 @@
-import type { Claim } from "../deduce/step.ts";
-import { type Budget, usualBudget } from "./assignment.ts";
+import type { Because, Claim, Step } from "../deduce/step.ts";
 import type { Definition } from "./definition.ts";
+import { nameOfRelation, nameOfSpot } from "./form.ts";
 import { prove } from "./prove.ts";
 
-/** A claim with one premise left out, and what was left out. */
+/** A claim with one premise, or one sub-step of a what-if, left out. */
 interface Fewer {
+  /** `house main/row/3`, `rule cage/1`, `fact r1c2`, `spot 4 in main/row/3`, `relation r1c1 = r2c5`, `step 12.1`. */
   readonly without: string;
   readonly claim: Claim;
 }
 
-const withBecause = (claim: Claim, because: Partial<Claim["because"]>): Claim => ({ ...claim, because: { ...claim.because, ...because } });
+const because = (claim: Claim, fewer: Partial<Because>): Claim => ({
+  ...claim,
+  because: { ...claim.because, ...fewer },
+});
 
-/** The claim without each of its premises in turn. */
+/** A list without each of its items in turn. */
+const lessOne = <T>(list: readonly T[]): { item: T; rest: T[] }[] =>
+  list.map((item, k) => ({ item, rest: list.filter((_, other) => other !== k) }));
+
+/** The claim without each of its premises in turn: houses, rules, facts, spots, relations, then sub-steps. */
 export const withoutOne = (claim: Claim): Fewer[] => {
-  const { because } = claim;
-  const facts = Object.entries(because.facts);
+  const { houses, rules, facts, spots, relations } = claim.because;
   return [
-    ...because.houses.map((id) => ({ without: id, claim: withBecause(claim, { houses: because.houses.filter((other) => other !== id) }) })),
-    ...because.rules.map((id) => ({ without: id, claim: withBecause(claim, { rules: because.rules.filter((other) => other !== id) }) })),
-    ...facts.map(([cell]) => ({ without: cell, claim: withBecause(claim, { facts: Object.fromEntries(facts.filter(([other]) => other !== cell)) }) })),
-    ...because.spots.map((spot) => ({ without: JSON.stringify(spot), claim: withBecause(claim, { spots: because.spots.filter((other) => other !== spot) }) })),
-    ...because.relations.map((relation) => ({
-      without: JSON.stringify(relation),
-      claim: withBecause(claim, { relations: because.relations.filter((other) => other !== relation) }),
+    ...lessOne(houses).map(({ item, rest }) => ({ without: `house ${item}`, claim: because(claim, { houses: rest }) })),
+    ...lessOne(rules).map(({ item, rest }) => ({ without: `rule ${item}`, claim: because(claim, { rules: rest }) })),
+    ...lessOne(Object.entries(facts)).map(({ item, rest }) => ({
+      without: `fact ${item[0]}`,
+      claim: because(claim, { facts: Object.fromEntries(rest) }),
+    })),
+    ...lessOne(spots).map(({ item, rest }) => ({ without: nameOfSpot(item), claim: because(claim, { spots: rest }) })),
+    ...lessOne(relations).map(({ item, rest }) => ({
+      without: nameOfRelation(item),
+      claim: because(claim, { relations: rest }),
+    })),
+    ...lessOne<Step>(claim.steps ?? []).map(({ item, rest }) => ({
+      without: `step ${item.n}`,
+      claim: { ...claim, steps: rest },
     })),
   ];
 };
 
-/** The premises that a proved claim stands without; none where its reasons are small. */
-export const needless = (claim: Claim, about: Definition, budget: Budget = usualBudget): string[] =>
-  withoutOne(claim).flatMap(({ without, claim: fewer }) => (prove(fewer, about, budget).verdict === "proved" ? [without] : []));
+/** What a proved claim stands without; nothing where its reasons are small. Sub-steps' own reasons: behind their numbers. */
+export const needless = (claim: Claim, about: Definition, nodes?: number): string[] => [
+  ...withoutOne(claim)
+    .filter((fewer) => prove(fewer.claim, about, nodes).verdict === "proved")
+    .map(({ without }) => without),
+  ...(claim.steps ?? []).flatMap((step) => needless(step, about, nodes).map((name) => `${step.n}: ${name}`)),
+];

@@ -74,7 +74,11 @@ const triplesThat = ([xs, ys, zs]: readonly (readonly number[])[], holds: Holds)
 export const table = (cells: readonly Cell[], holds: Holds, domains: readonly Digits[]): Constraint => {
   if (cells.length > 3) throw new Error(`a scope that holds of ${cells.length} cells; three are the most`);
   const lists = cells.map((cell) => listOf(domains[cell]!));
-  if (cells.length === 1) return single(cells, lists[0]!.reduce((set, x) => (holds([x]) ? set | (1 << x) : set), 0));
+  if (cells.length === 1)
+    return single(
+      cells,
+      lists[0]!.reduce((set, x) => (holds([x]) ? set | (1 << x) : set), 0),
+    );
   if (cells.length === 3) return triple(cells, triplesThat(lists, holds));
   const { onward, back } = pairsThat(lists[0]!, lists[1]!, (x, y) => holds([x, y]));
   return pair(cells, onward, back);

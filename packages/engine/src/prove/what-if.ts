@@ -1,109 +1,143 @@
-import { both, type Digits, digitsOf, isOne, only } from "../board/digits.ts";
-import type { Claim, Step } from "../deduce/step.ts";
+import { type Digits, has, isOne, isWithin } from "../board/digits.ts";
+import type { Claim, Relation, SpotFact, Step } from "../deduce/step.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import type { Budget } from "./assignment.ts";
-import type { Definition } from "./definition.ts";
-import { cellsOf } from "./problem.ts";
-import { prove } from "./prove.ts";
+import { faultInForm, nameOfRelation, nameOfSpot } from "./form.ts";
+import { bitsOf, cellsNamed } from "./premises.ts";
+import type { Prepared } from "./prepared.ts";
 import type { Verdict } from "./verdict.ts";
 
-/** What holds inside a what-if so far: digits by cell, and the spots and relations that were concluded. */
-interface Inside {
-  readonly possible: Digits[];
-  readonly spots: Set<string>;
+/** What is known on the way through a what-if; all of it follows from the outside reasons and the assumption. */
+interface Known {
+  readonly prepared: Prepared;
+  /** By `Cell`, as bits. */
+  readonly digits: Int32Array;
+  readonly spots: SpotFact[];
+  /** In their normal form. */
   readonly relations: Set<string>;
+  /** The listed houses and `different` scopes: sight goes through these. */
+  readonly together: readonly (readonly Cell[])[];
 }
 
-const refused = (failed: string): Verdict => ({ verdict: "refused", failed });
+const digitsAt = ({ digits }: Known, cell: Cell): Digits => digits[cell] as Digits;
 
-/** Sets of cells that may not repeat a digit, by the houses and rules that the what-if lists. */
-const apartSets = ({ because }: Claim, about: Definition): (readonly Cell[])[] => [
-  ...because.houses.map((id) => about.houses.get(id)!.cells),
-  ...because.rules.flatMap((id) => about.rules.get(id)!.scopes.flatMap((scope) => ("different" in scope ? [scope.cells] : []))),
-];
-
-/** Lets settled digits leave the cells that see them, until nothing changes. */
-const settle = (possible: Digits[], apart: readonly (readonly Cell[])[]): void => {
-  for (let changed = true; changed; ) {
-    changed = false;
-    for (const cells of apart)
-      for (const cell of cells) {
-        const digits = possible[cell]!;
-        if (!isOne(digits)) continue;
-        for (const other of cells) {
-          if (other === cell || (possible[other]! & digits) === 0) continue;
-          possible[other] = (possible[other]! & ~digits) as Digits;
-          changed = true;
-        }
-      }
-  }
+const normal = (relation: Relation): string => {
+  if ("less" in relation) return nameOfRelation(relation);
+  if ("same" in relation) return nameOfRelation({ same: relation.same.toSorted() as [string, string] });
+  if ("sum" in relation) return nameOfRelation({ ...relation, sum: relation.sum.toSorted() });
+  return nameOfRelation({ ...relation, parity: relation.parity.toSorted() as [string, string] });
 };
 
-const narrow = (possible: Digits[], about: Definition, name: string, kept: Digits): void => {
-  const cell = about.cellOf.get(name)!;
-  possible[cell] = both(possible[cell]!, kept);
+const settle = (known: Known, cell: Cell, digit: number): void => {
+  const bit = 1 << digit;
+  known.digits[cell]! &= bit;
+  for (const cells of known.together)
+    if (cells.includes(cell)) for (const other of cells) if (other !== cell) known.digits[other]! &= ~bit;
 };
 
-const fixedText = (value: unknown): string => JSON.stringify(value);
+const settleAll = (known: Known, places: Readonly<Record<string, number>>): void => {
+  for (const [name, digit] of Object.entries(places)) settle(known, known.prepared.cellOf.get(name)!, digit);
+};
 
-const begin = (claim: Claim, about: Definition): Inside => {
-  const possible = [...about.domains];
-  for (const [name, digits] of Object.entries(claim.because.facts)) narrow(possible, about, name, digitsOf(digits));
-  const [[name, digit]] = Object.entries(claim.assume!) as [[string, number]];
-  narrow(possible, about, name, only(digit));
-  return {
-    possible,
-    spots: new Set([...claim.because.spots.map(fixedText)]),
-    relations: new Set([...claim.because.relations.map(fixedText)]),
+/** What a what-if starts from: its outside reasons, its settled facts seen by their neighbours, and what it assumes. */
+const knownAtFirst = ({ because, assume = {} }: Claim, prepared: Prepared): Known => {
+  const scopes = because.rules.flatMap((id) => prepared.rule(id)!.scopes);
+  const known: Known = {
+    prepared,
+    digits: Int32Array.from(prepared.definition.domains),
+    spots: [...because.spots],
+    relations: new Set(because.relations.map(normal)),
+    together: [
+      ...because.houses.map((id) => prepared.house(id)!.cells),
+      ...scopes.flatMap((scope) => ("different" in scope ? [scope.cells] : [])),
+    ],
   };
+  for (const [name, digits] of Object.entries(because.facts))
+    known.digits[prepared.cellOf.get(name)!]! &= bitsOf(digits);
+  for (const [name, digits] of Object.entries(because.facts))
+    if (digits.length === 1) settle(known, prepared.cellOf.get(name)!, digits[0]!);
+  settleAll(known, assume);
+  return known;
 };
 
-/** The first premise of a sub-step that nothing said before it gives. */
-const unearned = (step: Step, claim: Claim, inside: Inside, about: Definition): string | undefined => {
-  const { because } = step;
-  const alien = [...because.houses.filter((id) => !claim.because.houses.includes(id)), ...because.rules.filter((id) => !claim.because.rules.includes(id))];
-  if (alien.length > 0) return `${alien[0]} is not among the reasons of the what-if`;
-  const fact = Object.entries(because.facts).find(([name, digits]) => (inside.possible[about.cellOf.get(name)!]! & ~digitsOf(digits)) !== 0);
-  if (fact) return `nothing says that ${fact[0]} has only ${fact[1].join(" ")}`;
-  const spot = because.spots.find((other) => !inside.spots.has(fixedText(other)));
-  if (spot) return `nothing says where the ${spot.digit} of ${spot.house} is`;
-  return because.relations.some((other) => !inside.relations.has(fixedText(other))) ? "a relation that nothing says" : undefined;
+/** A proved sub-step's conclusions may be leaned on by the later ones. */
+const learn = (known: Known, { places, removes, spots, relates }: Claim): void => {
+  settleAll(known, places);
+  for (const [name, digits] of Object.entries(removes))
+    known.digits[known.prepared.cellOf.get(name)!]! &= ~bitsOf(digits);
+  known.spots.push(...spots);
+  for (const relation of relates) known.relations.add(normal(relation));
 };
 
-const conclude = (step: Step, inside: Inside, about: Definition): void => {
-  for (const [name, digit] of Object.entries(step.places)) narrow(inside.possible, about, name, only(digit));
-  for (const [name, digits] of Object.entries(step.removes)) narrow(inside.possible, about, name, ~digitsOf(digits) as Digits);
-  for (const spot of step.spots) inside.spots.add(fixedText(spot));
-  for (const relation of step.relates) inside.relations.add(fixedText(relation));
+const isFounded = (known: Known, name: string, digits: readonly number[]): boolean =>
+  isWithin(digitsAt(known, known.prepared.cellOf.get(name)!), bitsOf(digits) as Digits);
+
+/** A spot is known where a known one, or a listed complete house, has no other cell left for the digit. */
+const isKnownSpot = (known: Known, claim: Claim, { digit, cells: names, house }: SpotFact): boolean => {
+  const { prepared } = known;
+  const cells = cellsNamed(names, prepared);
+  const leavesNoOther = (others: readonly Cell[]): boolean =>
+    others.every((cell) => cells.includes(cell) || !has(digitsAt(known, cell), digit));
+  const home = claim.because.houses.includes(house) ? prepared.house(house) : undefined;
+  if (home?.complete && has(home.digits, digit) && leavesNoOther(home.cells)) return true;
+  return known.spots.some((spot) => spot.digit === digit && leavesNoOther(cellsNamed(spot.cells, prepared)));
 };
 
-const isOfAssumption = (claim: Claim): boolean => {
-  const [[name, digit], ...more] = Object.entries(claim.assume!) as [[string, number], ...[string, number][]];
-  const removed = Object.entries(claim.removes);
-  const only = removed.length === 1 && removed[0]![0] === name && removed[0]![1].length === 1 && removed[0]![1][0] === digit;
-  return more.length === 0 && only && Object.keys(claim.places).length + claim.spots.length + claim.relates.length === 0;
+/** The first reason of a sub-step that neither the what-if lists nor an earlier sub-step gives. */
+const unfounded = ({ because }: Claim, known: Known, claim: Claim): string | undefined => {
+  const house = because.houses.find((id) => !claim.because.houses.includes(id));
+  if (house !== undefined) return `house ${house} is not listed outside`;
+  const rule = because.rules.find((id) => !claim.because.rules.includes(id));
+  if (rule !== undefined) return `rule ${rule} is not listed outside`;
+  const fact = Object.entries(because.facts).find(([name, digits]) => !isFounded(known, name, digits));
+  if (fact) return `fact ${fact[0]}`;
+  const spot = because.spots.find((some) => !isKnownSpot(known, claim, some));
+  if (spot) return nameOfSpot(spot);
+  const relation = because.relations.find((some) => !known.relations.has(normal(some)));
+  return relation && nameOfRelation(relation);
 };
+
+/** What a what-if may conclude: that its cell is not the digit tried, or is the only other one that its reasons leave. */
+const faultInConclusion = (claim: Claim, { cellOf, definition }: Prepared): string | undefined => {
+  const [name, digit] = Object.entries(claim.assume!)[0]!;
+  const { places, removes, spots, relates, because } = claim;
+  if (spots.length > 0 || relates.length > 0) return "a what-if concludes about its own cell only";
+  const concluded = [...Object.keys(places), ...Object.keys(removes)];
+  if (concluded.length === 0) return "nothing is claimed";
+  if (concluded.some((other) => other !== name)) return "a what-if concludes about its own cell only";
+  const facts = because.facts[name];
+  const rest = (definition.domains[cellOf.get(name)!]! & (facts ? bitsOf(facts) : -1) & ~(1 << digit)) as Digits;
+  const isOnlyOther = isOne(rest) && has(rest, places[name] ?? -1);
+  const isTried = removes[name]?.every((other) => other === digit) ?? true;
+  return isTried && (places[name] === undefined || isOnlyOther) ? undefined : name;
+};
+
+const faultInSteps = ({ assume = {}, steps = [], contradiction }: Claim): string | undefined => {
+  if (Object.keys(assume).length !== 1) return "a what-if tries one cell";
+  if (contradiction) return "a what-if is no contradiction itself";
+  if (!steps.at(-1)?.contradiction) return "the last sub-step is no contradiction";
+  const early = steps.slice(0, -1).find((step) => step.contradiction);
+  return early && `${early.n}: a contradiction before the end`;
+};
+
+const within = ({ n }: Step, verdict: Verdict): Verdict =>
+  verdict.verdict === "proved" ? verdict : { ...verdict, failed: `${n}: ${verdict.failed}` };
 
 /**
- * Judges a what-if by its sub-steps: each is proved as a claim of its own; each leans only on the assumption, on what the
- * what-if lists from outside, on earlier sub-steps, and on sight through the listed houses and rules; the last is the
- * contradiction. Then the assumption is false under the what-if's own reasons.
+ * A what-if is proved by its sub-steps. Each of them is proved as a claim of its own (`proveStep`), and may lean only on
+ * houses and rules that the what-if lists, and on what follows from the what-if's reasons, the digit tried and the
+ * sub-steps before it: a fact must hold all that is left in its cell by these, by sight through the listed houses and
+ * rules from the digit tried, from settled facts and from what sub-steps place. The last sub-step is the contradiction.
  */
-export const proveWhatIf = (claim: Claim, about: Definition, budget: Budget): Verdict => {
-  if (!isOfAssumption(claim)) return refused("a what-if takes out the one digit that it tries");
-  const steps = claim.steps ?? [];
-  if (!steps.at(-1)?.contradiction) return refused("the last sub-step is no contradiction");
-  if (steps.slice(0, -1).some((step) => step.contradiction)) return refused("a contradiction before the last sub-step");
-  cellsOf(about, [...Object.keys(claim.assume!), ...Object.keys(claim.because.facts)]);
-  const inside = begin(claim, about);
-  const apart = apartSets(claim, about);
-  for (const step of steps) {
-    settle(inside.possible, apart);
-    const missing = unearned(step, claim, inside, about);
-    if (missing) return refused(`sub-step ${step.n}: ${missing}`);
-    const verdict = prove(step, about, budget);
-    if (verdict.verdict !== "proved") return { ...verdict, failed: `sub-step ${step.n}: ${verdict.failed}` };
-    conclude(step, inside, about);
+export const proveWhatIf = (claim: Claim, prepared: Prepared, proveStep: (step: Claim) => Verdict): Verdict => {
+  const fault = faultInSteps(claim) ?? faultInConclusion(claim, prepared);
+  if (fault !== undefined) return { verdict: "refused", failed: fault };
+  const known = knownAtFirst(claim, prepared);
+  for (const step of claim.steps!) {
+    const gap = faultInForm(step, prepared) ?? unfounded(step, known, claim);
+    if (gap !== undefined) return within(step, { verdict: "refused", failed: gap });
+    const verdict = proveStep(step);
+    if (verdict.verdict !== "proved") return within(step, verdict);
+    learn(known, step);
   }
   return { verdict: "proved" };
 };

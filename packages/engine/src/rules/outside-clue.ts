@@ -1,4 +1,4 @@
-import type { Stand } from "../marks/outside.ts";
+import { crowded, type Stand } from "../marks/outside.ts";
 import { cellAt } from "../puzzle/canvas.ts";
 import type { OutsideBody } from "./bodies/outside.ts";
 import type { Bound, Faulty, Setting } from "./contract.ts";
@@ -17,12 +17,12 @@ const standOf = (
 ): Stand => {
   const isOpen = cellAt(canvas, { row: first!.row - y, column: first!.column - x }) === undefined;
   if (isOpen) return { at: outsideAt, along: [x, y], scale: 1 };
-  const [inward, aside] = [0.19, 0.3];
+  const [inward, aside] = [0.15, 0.33];
   const at = [
     outsideAt[0] + inward * x - aside * Math.abs(y),
     outsideAt[1] + inward * y - aside * Math.abs(x),
   ] as const;
-  return { at, along: [x, y], scale: 0.58 };
+  return { at, along: [x, y], scale: crowded };
 };
 
 /** The clue's line and where it stands, or why there is no such line. */

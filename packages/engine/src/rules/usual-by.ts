@@ -13,12 +13,12 @@ export const byOf = ({ cells, by }: PathByBody, setting: Setting, usual: number)
   if (under.every((grid) => digitsOf(setting.grids[grid]!.digits) === oneToNine)) return usual;
   return faulty({
     read: writePath(cells),
-    right: `{ cells, by }: off the digits 1-9 the least difference must be said`,
+    right: "{ cells, by }: off the digits 1-9 the least difference must be said",
   });
 };
 
 /** The greatest number below `by` that would do, from which a fault can be mended. */
 export const lesserBy = (by: number, does: (by: number) => boolean): string => {
   for (let less = Math.min(by - 1, 31); less > 0; less--) if (does(less)) return `by of ${less} or less`;
-  return "cells whose digits can differ so";
+  return "cells that leave more digits to choose from";
 };

@@ -14,6 +14,8 @@ export interface Demands {
 export interface Complete {
   readonly cells: readonly Cell[];
   readonly digits: Digits;
+  /** The rows, the columns or the regions of one grid have the same. */
+  readonly family: string;
 }
 
 /** What the search works on: domains with the givens in them, complete sets, cells that differ, and all other terms. */
@@ -32,9 +34,10 @@ export const demandsOf = ({ houses, rules, givens }: Board): Demands => ({
   givens,
 });
 
-interface Set32 {
+interface Unlike {
   readonly cells: readonly Cell[];
   readonly digits: Digits | undefined;
+  readonly family: string;
 }
 
 const isDifferent = (term: Term): term is Different => term.term === "different";
@@ -43,14 +46,16 @@ const union = (cells: readonly Cell[], domains: Int32Array): Digits =>
   cells.reduce((all, cell) => all | domains[cell]!, 0) as Digits;
 
 /** Those with as many cells as digits that they can hold, each once. */
-const completeOf = (sets: readonly Set32[], domains: Int32Array): Complete[] => {
+const completeOf = (sets: readonly Unlike[], domains: Int32Array): Complete[] => {
   const found = new Map<string, Complete>();
-  for (const { cells, digits = union(cells, domains) } of sets)
-    if (count(digits) === cells.length) found.set([...cells].sort((a, b) => a - b).join(), { cells, digits });
+  for (const { cells, digits = union(cells, domains), family } of sets) {
+    const key = [...cells].sort((a, b) => a - b).join();
+    if (count(digits) === cells.length && !found.has(key)) found.set(key, { cells, digits, family });
+  }
   return [...found.values()];
 };
 
-const peersOf = (sets: readonly Set32[], size: number): Cell[][] => {
+const peersOf = (sets: readonly Unlike[], size: number): Cell[][] => {
   const table = new Uint8Array(size * size);
   for (const { cells } of sets) for (const a of cells) for (const b of cells) if (a !== b) table[a * size + b] = 1;
   return Array.from({ length: size }, (_, a) => {
@@ -66,7 +71,10 @@ export const modelOf = (board: Board, demands: Demands = demandsOf(board)): Mode
   for (const [cell, digit] of demands.givens) domains[cell]! &= 1 << digit;
   const owners = new Set(demands.rules.map(({ id }) => id));
   const terms = board.terms.filter(({ owner }) => owners.has(owner));
-  const sets: Set32[] = [...demands.houses, ...terms.filter(isDifferent).map(({ cells, digits }) => ({ cells, digits }))];
+  const sets: Unlike[] = [
+    ...demands.houses.map(({ cells, digits, shape, grid }) => ({ cells, digits, family: `${grid} ${shape}` })),
+    ...terms.filter(isDifferent).map(({ cells, digits }) => ({ cells, digits, family: "" })),
+  ];
   const complete = completeOf(sets, domains);
   for (const { cells, digits } of complete) for (const cell of cells) domains[cell]! &= digits;
   const others = terms.filter((term) => !isDifferent(term));

@@ -3,6 +3,7 @@ import type { Cell } from "../puzzle/canvas.ts";
 import { propagatorOf } from "../terms/registry.ts";
 import type { Domains, Propagator } from "../terms/term.ts";
 import { equationPropagator } from "./equation.ts";
+import { leftoversOf } from "./leftovers.ts";
 import type { Complete, Model } from "./model.ts";
 
 /** The state of a search: domains that only narrow, and can be taken back to a mark. */
@@ -77,6 +78,8 @@ export const narrowingOf = (model: Model): Narrowing => {
           ? equationPropagator({ ...term, weights: term.weights ?? term.cells.map(() => 1) }, model.peers, now)
           : propagatorOf(term),
     })),
+    ...leftoversOf(model.complete, model.terms.flatMap((term) => (term.term === "sum" && !term.weights ? [{ cells: term.cells, sum: term.equals }] : []))).map((equation) => ({
+      cells: equation.cells, rank: 2, narrow: equationPropagator(equation, model.peers, now)})),
   ];
   const total = constraints.length;
   const index = indexed(size, constraints);
@@ -152,6 +155,7 @@ export const narrowingOf = (model: Model): Narrowing => {
     for (let rank = 0; rank < ranks; rank++) while (heads[rank] !== tails[rank]) queued[take(rank)] = 0;
   };
   const settle = (): boolean => {
+    if (broken) return false;
     for (;;) {
       while (told < toTell)
         if (!tellPeers(settled[told++]!)) {
@@ -168,6 +172,7 @@ export const narrowingOf = (model: Model): Narrowing => {
     }
   };
 
+  const broken = now.includes(0);
   const undo = (mark: number): void => {
     while (trailCell.length > mark) now[trailCell.pop()!] = trailWas.pop()!;
   };

@@ -1,6 +1,8 @@
+import { has } from "../../board/digits.ts";
 import { numberedDot } from "../../marks/dot.ts";
 import { pairTerm } from "../../terms/make.ts";
 import { type PairByBody, pairsBy } from "../bodies/pairs.ts";
+import { digitsIn } from "../cells.ts";
 import type { Kind } from "../contract.ts";
 import { type Edge, edgeOf, holding } from "../edge.ts";
 
@@ -8,6 +10,8 @@ interface BlackDot extends Edge {
   readonly by: number;
   /** The number stands in the dot. */
   readonly written: boolean;
+  /** Its cells could hold a 0 but for the dot. */
+  readonly zero: boolean;
 }
 
 /** Whether one digit is `by` times the other; 0 is in no ratio. */
@@ -29,13 +33,14 @@ export const kropkeBlack: Kind<PairByBody, BlackDot> = {
       ...at,
       right: `a black dot whose cells can hold a digit and ${timesOf(by)} it`,
     });
-    return "faults" in edge ? edge : { ...edge, by, written: ratio !== undefined };
+    if ("faults" in edge) return edge;
+    return { ...edge, by, written: ratio !== undefined, zero: has(digitsIn(setting, edge.cells), 0) };
   },
   scopes: ({ cells, by }) => [holding(cells, inRatio(by))],
   terms: ({ id, cells, by }) => [pairTerm(id, cells, inRatio(by))],
   marks: ({ at, by, written }) => numberedDot("black", at, written ? by : undefined),
-  words: ({ cells, by, written }) => ({
-    rule: `Of two digits joined by a black dot${written ? ` with a ${by} in it` : ""}, one is ${timesOf(by)} the other.`,
+  words: ({ cells, by, written, zero }) => ({
+    rule: `Of two digits joined by a black dot${written ? ` with a ${by} in it` : ""}, one is ${timesOf(by)} the other${zero ? "; 0 is on none" : ""}.`,
     title: "Black dots",
     noun: "black dot",
     plural: "black dots",

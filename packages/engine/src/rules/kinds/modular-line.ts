@@ -24,8 +24,8 @@ export const modularLine: Kind<PathByBody, InTurn> = {
       });
     const line = { ...lineOf(places, setting), classes: remainders(by) };
     if (by <= 32 && canTakeTurns(line, setting)) return line;
-    const right = `a number of which ${inWords(by)} cells in a row can leave all remainders; these have ${domainsText(domainsIn(setting, line))}`;
-    return faulty({ at: ["by"], read: String(by), right });
+    const right = `cells of which ${inWords(by)} in a row can leave all remainders when divided by ${by}; these have ${domainsText(domainsIn(setting, line))}`;
+    return faulty({ at: ["cells"], read: writePath(places), right });
   },
   scopes: inTurn,
   terms: inTurnTerms,

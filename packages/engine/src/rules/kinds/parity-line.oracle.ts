@@ -4,5 +4,5 @@ import type { Oracle } from "../../../test-kit/index.ts";
 
 export const oracle: Oracle = (entry, { n }) => {
   const line = `line${n}`;
-  return `${alongAs(line, placesIn(entry))}\n:- ${line}(K,A), ${line}(K+1,B), (A+B) \\\\ 2 = 0.`;
+  return `${alongAs(line, placesIn(entry))}\n:- ${line}(K,A), ${line}(K+1,B), (A+B) \\ 2 = 0.`;
 };

@@ -28,7 +28,7 @@ export const progression: Kind<PathBody, Progression> = {
     const domains = domainsIn(setting, line);
     const rows = rowsOf(domains);
     if (rows.length > 0) return { ...line, rows };
-    const right = `cells that can rise or fall by the same ${inWords(places.length - 1)} times; these have ${domainsText(domains)}`;
+    const right = `cells that can hold a progression of ${inWords(places.length)} digits; these have ${domainsText(domains)}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
   scopes: ({ cells }) =>

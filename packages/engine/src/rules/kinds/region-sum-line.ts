@@ -27,24 +27,10 @@ const gridOf = ({ cells: places, grid: id }: PathInBody, { cells }: Line, settin
   const all = setting.grids.filter((grid) => grid.regions && cells.every((cell) => holds(grid, cell, setting)));
   const named = id === undefined ? all : all.filter((grid) => grid.id === id);
   if (named.length === 1) return named[0]!;
-  if (named.length > 1)
-    return faulty({
-      read: writePath(places),
-      right: `{ cells, grid }, the grid being ${joined(
-        all.map((grid) => grid.id),
-        "or",
-      )}`,
-    });
-  if (id === undefined)
-    return faulty({ at: ["cells"], read: writePath(places), right: "a line inside one grid that has regions" });
-  const right =
-    all.length === 0
-      ? "a grid with regions that holds the whole line"
-      : `a grid with regions that holds the whole line: ${joined(
-          all.map((grid) => grid.id),
-          "or",
-        )}`;
-  return faulty({ at: ["grid"], read: id, right });
+  const which = joined(all.map((grid) => grid.id), "or");
+  if (all.length === 0) return faulty({ at: ["cells"], read: writePath(places), right: "a line inside one grid that has regions" });
+  if (id === undefined) return faulty({ read: writePath(places), right: `{ cells, grid }, the grid being ${which}` });
+  return faulty({ at: ["grid"], read: id, right: `a grid with regions that holds the whole line: ${which}` });
 };
 
 const regionAt = ({ regions, size, row, column }: Grid, cell: Cell, { canvas }: Setting): string => {

@@ -1,6 +1,6 @@
 import type { Phrase } from "../phrase.ts";
 import { clue } from "./clues.ts";
-import { hiddenSet, locked, nakedSet, smallerGridLeaves } from "./removals.ts";
+import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves } from "./removals.ts";
 import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
 import { whatIf } from "./what-if.ts";
 
@@ -17,6 +17,7 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "naked-pair": nakedSet,
   "hidden-pair": hiddenSet,
   "naked-triple": nakedSet,
+  "seen-everywhere": seenEverywhere,
   "sums-left": clue,
   "joint-cases": clue,
   "hidden-triple": hiddenSet,

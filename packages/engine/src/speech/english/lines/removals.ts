@@ -79,6 +79,21 @@ export const locked: Phrase = (telling) => {
   );
 };
 
+export const seenEverywhere: Phrase = (telling) => {
+  const { nouns, deduction, board, before } = telling;
+  const [cell] = targets(telling);
+  const digit = listOf(goneIn(telling))[0]!;
+  const isFull = (id: string): boolean => !board.house(id)!.cells.includes(cell!) && board.house(id)!.complete;
+  const house = deduction.because.houses.find(isFull)!;
+  const places = board.house(house)!.cells.filter((place) => both(at(before, place), (1 << digit) as Digits));
+  return sentence(
+    because(`wherever ${nouns.house(house)} puts its ${digit}`, { cells: namesOf(board, places) }),
+    nouns.style === "placed" ? ` (${nouns.cells(places)})` : "",
+    ", it bars ",
+    so(`the ${digit} ${nouns.style === "pointing" ? "here" : `of ${nouns.cell(cell!)}`}`, { cells: namesOf(board, [cell!]) }),
+  );
+};
+
 export const smallerGridLeaves: Phrase = (telling) => {
   const { nouns, deduction, board } = telling;
   const [house] = deduction.because.houses;
