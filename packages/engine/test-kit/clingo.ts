@@ -45,13 +45,16 @@ const ask = async (program: string, models: number, options: readonly string[] =
   return answer;
 };
 
-const housesIn = (grid: Grid, name: string): string[] =>
-  Array.from({ length: grid.size ** 2 }, (_, k) => {
+const factsOf = (grid: Grid): string[] => {
+  const facts = grid.digits.map((digit) => `digit("${grid.id}",${digit}).`);
+  for (let k = 0; k < grid.size ** 2; k++) {
     const [row, column] = [Math.floor(k / grid.size), k % grid.size];
     const at = `${grid.row + row},${grid.column + column}`;
-    const region = grid.regions ? ` house("${grid.id}","region ${grid.regions[k]}",${at}).` : "";
-    return `house("${grid.id}","row ${row}",${at}). house("${grid.id}","column ${column}",${at}).${region} in("${grid.id}",${at}).`;
-  }).concat(grid.digits.map((digit) => `digit("${grid.id}",${digit}).`), name);
+    const houses = [`row ${row}`, `column ${column}`, ...(grid.regions ? [`region ${grid.regions[k]}`] : [])];
+    facts.push(`in("${grid.id}",${at}).`, ...houses.map((house) => `house("${grid.id}","${house}",${at}).`));
+  }
+  return facts;
+};
 
 /** Every cell of a grid holds one of the digits that all its grids have; rows, columns and regions repeat none. */
 const base = (puzzle: Puzzle): string => {
@@ -61,7 +64,7 @@ const base = (puzzle: Puzzle): string => {
     return `:- not v(${row},${column},${digit}).`;
   });
   return [
-    ...puzzle.grids.flatMap((grid) => housesIn(grid, "")),
+    ...puzzle.grids.flatMap(factsOf),
     `any(${all.join(";")}).`,
     "cell(R,C) :- in(_,R,C).",
     "barred(R,C,D) :- in(G,R,C), any(D), not digit(G,D).",

@@ -47,9 +47,35 @@ const smallFor = (deduction: Deduction, needed: ReadonlyMap<Cell, Digits> | unde
   const asked = needed && deduction.removes.size > 0 ? { ...deduction, removes: needed } : deduction;
   const small = shrink(asked, board, judge.holds);
   if (!small || !fits(small)) return undefined;
-  const wide = widened(small, knowledge, board, isWorkedOut(knowledge, board), judge.holds);
+  const wider = widened(small, knowledge, board, isWorkedOut(knowledge, board), judge.holds);
+  const wide = fits(wider) ? wider : small;
   const all = { ...wide, removes: deduction.removes };
   return deduction.removes.size > 0 && judge.holds(all) ? all : wide;
+};
+
+/**
+ * A removal that leaves a cell one digit, and the step that notices it, are one thought: the digit follows at once.
+ * Undefined where they can't be told as one.
+ */
+const fused = (steps: readonly Deduction[], board: Board, judge: Judge): Deduction[] | undefined => {
+  const last = steps.at(-1)!;
+  if (last.technique !== "only-digit" || steps.length < 2) return undefined;
+  const [[cell, digit]] = [...last.places] as [[Cell, number]];
+  const supplier = steps.at(-2)!;
+  const gone = supplier.removes.get(cell);
+  if (gone === undefined || supplier.assume) return undefined;
+  const facts = new Map([...last.because.facts, ...supplier.because.facts]);
+  const own = either(last.because.facts.get(cell) ?? none, gone);
+  if (own === board.domains[cell]) facts.delete(cell);
+  else facts.set(cell, own);
+  const because = {
+    ...supplier.because,
+    facts,
+    houses: [...new Set([...supplier.because.houses, ...last.because.houses])],
+    rules: [...new Set([...supplier.because.rules, ...last.because.rules])],
+  };
+  const whole = shrink({ ...supplier, places: new Map([[cell, digit]]), removes: new Map(), because }, board, judge.holds);
+  return whole && fits(whole) ? [...steps.slice(0, -2), whole] : undefined;
 };
 
 const fits = ({ technique, because }: Deduction): boolean => {
@@ -100,5 +126,5 @@ export const traced = (trail: Trail, knowledge: Knowledge, board: Board, judge: 
       }
     }
   }
-  return kept;
+  return fused(kept, board, judge) ?? kept;
 };

@@ -1,6 +1,7 @@
 import type { Claim, Relation } from "../deduce/step.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { namesIn } from "./form.ts";
+import { foundCounts } from "./found-counts.ts";
 import { type Prepared, type PreparedHouse, type PreparedRule, type PreparedScope, preparedScope } from "./prepared.ts";
 import { preparedRelation } from "./relation.ts";
 
@@ -20,7 +21,7 @@ export interface Premises {
   /** Of the listed rules, a whole-grid rule's cut down to the touched cells, and of the relations. */
   readonly scopes: readonly PreparedScope[];
   readonly spots: readonly Spot[];
-  /** Left out where a name in it is not listed among the houses or rules. */
+  /** What to add and subtract, told or found; one that names what is not listed is left out. */
   readonly counts: readonly { readonly plus: readonly Counted[]; readonly minus: readonly Counted[] }[];
 }
 
@@ -110,6 +111,6 @@ export const premisesOf = (claim: Claim, prepared: Prepared): Premises => {
       ...because.relations.map(related),
     ],
     spots: because.spots.map(({ digit, cells }) => ({ digit, cells: cellsNamed(cells, prepared) })),
-    counts: countsOf(claim, prepared),
+    counts: [...countsOf(claim, prepared), ...foundCounts(houses, rules)],
   };
 };

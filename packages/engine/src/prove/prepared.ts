@@ -62,9 +62,12 @@ const preparedHouse = (house: HouseDefinition): PreparedHouse => {
 
 const preparedRule = (rule: RuleDefinition, domains: readonly Digits[]): PreparedRule => {
   const prepared = rule.scopes.map((scope) => preparedScope(scope, domains));
-  let total: { is: number | undefined } | undefined;
-  const once = (): number | undefined => (total ??= { is: fixedTotal(rule, prepared, domains) }).is;
-  return { ...rule, prepared, total: once };
+  let total: { readonly is: number | undefined } | undefined;
+  const totalOnce = (): number | undefined => {
+    total ??= { is: fixedTotal(rule, prepared, domains) };
+    return total.is;
+  };
+  return { ...rule, prepared, total: totalOnce };
 };
 
 /** Makes each value when it is first asked for. */

@@ -25,6 +25,10 @@ export const whereOf = (all: readonly Grid[], some: readonly Grid[], everywhere:
   return all.length === some.length ? everywhere : `In ${joined(some.map(({ called }) => called))}`;
 };
 
+/** "every digit", or "every digit of its grid" where there are several. */
+export const everyDigit = ({ grids }: Pick<Setting, "grids">): string =>
+  grids.length > 1 ? "every digit of its grid" : "every digit";
+
 /** The sentence with the place where it holds before it. */
 export const placed = (where: string, sentence: string): string =>
   where === "" ? sentence : `${where}, ${sentence[0]!.toLowerCase()}${sentence.slice(1)}`;

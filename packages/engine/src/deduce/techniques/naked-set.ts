@@ -34,6 +34,7 @@ function* nakedSets(size: number, technique: string, level: number, knowledge: K
 const naked = (size: number, name: string, level: number): Technique => ({
   name,
   level,
+  fits: ({ facts }) => facts.size === size && count([...facts.values()].reduce<Digits>(either, none)) === size,
   find: (knowledge, board) => nakedSets(size, name, level, knowledge, board),
 });
 

@@ -11,10 +11,9 @@ export interface ArrowBody extends Body {
   readonly along: readonly Place[];
 }
 
-/** Left to right in a row or top to bottom in a column, without a gap. */
-const isInReadingOrder = ([first, ...rest]: readonly Place[]): boolean =>
-  rest.every(({ row, column }, k) => row === first!.row && column === first!.column + k + 1) ||
-  rest.every(({ row, column }, k) => column === first!.column && row === first!.row + k + 1);
+/** Every cell further right or further down than the one before, and never back. */
+const isInReadingOrder = (total: readonly Place[]): boolean =>
+  total.slice(1).every(({ row, column }, k) => row >= total[k]!.row && column >= total[k]!.column);
 
 export const arrowBody: BodyShape<ArrowBody> = shapeOf({
   name: "arrow",
@@ -30,5 +29,11 @@ export const arrowBody: BodyShape<ArrowBody> = shapeOf({
   remarks: ({ total }) =>
     isInReadingOrder(total)
       ? []
-      : [{ at: ["total"], read: writePath(total), right: "cells from left to right or top to bottom; they are read in this order" }],
+      : [
+          {
+            at: ["total"],
+            read: writePath(total),
+            right: "cells from left to right or top to bottom; they are read in this order",
+          },
+        ],
 });

@@ -22,7 +22,7 @@ export const allDotsShown: Kind<WholeGridBody, Everywhere> = {
     noun: "missing dot",
     plural: "missing dots",
     at: [],
-    holds: "are neither consecutive nor one twice the other",
+    holds: "are neither consecutive nor in the ratio 1 to 2",
   }),
   relabels: "none",
 };

@@ -4,9 +4,11 @@ import type { Grid } from "../../puzzle/puzzle.ts";
 import { type WholeGridWhichBody, wholeGridWhich } from "../bodies/whole-grid.ts";
 import { gridsNamed } from "../cells.ts";
 import type { Kind, Setting } from "../contract.ts";
-import { cellIn, type Groups, placed, upTo, whereOf } from "../whole-grid.ts";
+import { cellIn, everyDigit, type Groups, placed, upTo, whereOf } from "../whole-grid.ts";
 
 interface Diagonals extends Groups {
+  /** "every digit", and whose. */
+  readonly every: string;
   readonly drawn: readonly { readonly grid: Grid; readonly which: "down" | "up" }[];
 }
 
@@ -28,14 +30,14 @@ export const diagonals: Kind<WholeGridWhichBody, Diagonals> = {
       (["down", "up"] as const).flatMap((way) => (which === way || which === "both" ? [{ grid, which: way }] : [])),
     );
     const groups = drawn.map((line) => diagonal(setting, line.grid, line.which));
-    return { cells: [], groups, drawn, where: whereOf(setting.grids, grids, "") };
+    return { cells: [], groups, drawn, every: everyDigit(setting), where: whereOf(setting.grids, grids, "") };
   },
   scopes: ({ groups }) => groups,
   terms: ({ id, groups }) =>
     groups.map(({ cells, digits }) => ({ term: "different", owner: id, cells, ...(digits ? { digits } : {}) })),
   marks: ({ drawn }) => drawn.flatMap(({ grid, which }) => dashedDiagonals(grid, which)),
-  words: ({ where, groups }) => ({
-    rule: `${placed(where, `${groups.length === 1 ? "The" : "Each"} marked diagonal holds every digit once`)}.`,
+  words: ({ where, groups, every }) => ({
+    rule: `${placed(where, `${groups.length === 1 ? "The" : "Each"} marked diagonal holds ${every} once`)}.`,
     title: groups.length === 1 ? "The diagonal" : "Diagonals",
     noun: "diagonal",
     plural: "diagonals",

@@ -39,7 +39,7 @@ export const frameSum: Kind<FrameSumBody, FrameSum> = {
   terms: ({ id, cells, sum }) => [{ term: "sum", owner: id, cells, equals: sum }],
   marks: ({ stand, sum }) => withBracket(stand, String(sum)),
   words: ({ cells, sum }) => ({
-    rule: `A number at a bracket is the sum of the first ${cells.length === 1 ? "digit" : `${inWords(cells.length)} digits`} from its side.`,
+    rule: `A number at a bracket is ${cells.length === 1 ? "the first digit" : `the sum of the first ${inWords(cells.length)} digits`} from its side.`,
     title: "Frame sums",
     noun: "frame sum",
     plural: "frame sums",

@@ -5,6 +5,7 @@ import { type PairByBody, pairsBy } from "../bodies/pairs.ts";
 import { digitsIn } from "../cells.ts";
 import type { Kind } from "../contract.ts";
 import { type Edge, edgeOf, holding } from "../edge.ts";
+import { inWords } from "../in-words.ts";
 
 interface BlackDot extends Edge {
   readonly by: number;
@@ -20,7 +21,7 @@ const inRatio =
   (first: number, second: number): boolean =>
     first * second > 0 && (first === by * second || second === by * first);
 
-const timesOf = (by: number): string => (by === 2 ? "twice" : by === 3 ? "three times" : `${by} times`);
+const timesOf = (by: number): string => (by === 2 ? "twice" : `${inWords(by)} times`);
 
 export const kropkeBlack: Kind<PairByBody, BlackDot> = {
   name: "kropke-black",
@@ -46,7 +47,7 @@ export const kropkeBlack: Kind<PairByBody, BlackDot> = {
     plural: "black dots",
     called: written ? `black dot with a ${by}` : "black dot",
     at: cells,
-    holds: `are one ${timesOf(by)} the other`,
+    holds: `are in the ratio 1 to ${by}`,
   }),
   relabels: "none",
 };

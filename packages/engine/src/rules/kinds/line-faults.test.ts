@@ -94,7 +94,10 @@ describe("what no digits of its cells can meet is told, with what would be right
   });
 
   test("every pair of a palindrome that shares no digit is told", () => {
-    expect(faultsOf("palindrome", "r1c2-r1c5", apart).map(({ read }) => read)).toEqual(["r1c2 and r1c5", "r1c3 and r1c4"]);
+    expect(faultsOf("palindrome", "r1c2-r1c5", apart).map(({ read }) => read)).toEqual([
+      "r1c2 and r1c5",
+      "r1c3 and r1c4",
+    ]);
   });
 
   test("an entropic line in two grids that cut their digits differently", () => {
@@ -153,11 +156,30 @@ test.each(Object.entries(bodies))("%s is refused exactly where no digits of its 
         cells: [cell],
         holds: ([digit]: readonly number[]) => has(domains[cell]!, digit!),
       }));
-      const [row] = rowsObeying(sound.cells, [...within, ...kind.scopes(sound)], upTo(6).map((digit) => digit - 1));
+      const [row] = rowsObeying(
+        sound.cells,
+        [...within, ...kind.scopes(sound)],
+        upTo(6).map((digit) => digit - 1),
+      );
       const isRefused = "faults" in kind.resolve(body, { canvas, grids: on, domains, marked: () => [] });
       expect(isRefused, `${JSON.stringify(value)}, seed ${seed}`).toBe(row === undefined);
       seen.add(isRefused);
     }
   }
   expect([...seen].sort()).toEqual([false, true]);
+});
+
+test.each([
+  ["r2c1 r2c2", 0],
+  ["r1c2 r2c2", 0],
+  ["r1c1 r2c2", 0],
+  ["r2c2 r2c1", 1],
+  ["r2c2 r1c2", 1],
+  ["r2c1 r1c2", 1],
+])("a pill listed as %s is read with %i remarks", (total, remarks) => {
+  const { body } = kindNamed("arrow")!;
+  const canvas = canvasOf(six);
+  const read = body.read({ total, along: "r3c2 r3c3" }, canvas)[0]!;
+  expect(read.faults).toEqual([]);
+  expect(body.remarks!(read.body, { canvas, grids: six })).toHaveLength(remarks);
 });

@@ -43,7 +43,7 @@ export const lockoutLine: Kind<PathByBody, Lockout> = {
     noun: "lockout line",
     plural: "lockout lines",
     at: endsOf(cells),
-    holds: "lie outside the digits in the diamonds",
+    holds: "lie outside the range of the two diamonds",
   }),
   relabels: "mirror",
 };

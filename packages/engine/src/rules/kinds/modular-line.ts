@@ -1,18 +1,31 @@
-import { type Digits, digitsOf } from "../../board/digits.ts";
+import { both, count, type Digits, digitsOf, listOf, min } from "../../board/digits.ts";
 import { tokensInTurn } from "../../marks/tokens.ts";
 import { domainsIn } from "../area.ts";
 import { type PathByBody, pathsBy } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
+import { digitsIn } from "../cells.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { canTakeTurns, type InTurn, inTurn, inTurnTerms } from "../in-turn.ts";
-import { domainsText, inWords } from "../in-words.ts";
+import { domainsText, inWords, joined } from "../in-words.ts";
 import { endsOf, lineOf } from "../line.ts";
 
-const digits = Array.from({ length: 32 }, (_, digit) => digit);
+const all = Array.from({ length: 32 }, (_, digit) => digit);
 const remainders = (by: number): Digits[] =>
-  digits.slice(0, by).map((remainder) => digitsOf(digits.filter((digit) => digit % by === remainder)));
+  all.slice(0, by).map((remainder) => digitsOf(all.filter((digit) => digit % by === remainder)));
 
-export const modularLine: Kind<PathByBody, InTurn> = {
+interface ModularLine extends InTurn {
+  /** What its cells can hold. */
+  readonly digits: Digits;
+}
+
+/** The digits by what they leave, the least first: "So they hold one each of 1 4, 2 5 and 3 6." Left unsaid where they are many. */
+const setsSaid = ({ classes, digits }: ModularLine): string => {
+  if (count(digits) > 10) return "";
+  const sets = classes.map((set) => both(set, digits)).sort((a, b) => min(a) - min(b));
+  return ` So they hold one each of ${joined(sets.map((set) => listOf(set).join(" ")))}.`;
+};
+
+export const modularLine: Kind<PathByBody, ModularLine> = {
   name: "modular-line",
   body: pathsBy({ least: 2, leastBy: 2 }),
   resolve: ({ cells: places, by = 3 }, setting) => {
@@ -22,7 +35,8 @@ export const modularLine: Kind<PathByBody, InTurn> = {
         read: writePath(places),
         right: `${inWords(by)} cells or more, as many as it divides by`,
       });
-    const line = { ...lineOf(places, setting), classes: remainders(by) };
+    const cells = lineOf(places, setting);
+    const line = { ...cells, classes: remainders(by), digits: digitsIn(setting, cells.cells) };
     if (by <= 32 && canTakeTurns(line, setting)) return line;
     const right = `cells of which ${inWords(by)} in a row can leave all remainders when divided by ${by}; these have ${domainsText(domainsIn(setting, line))}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
@@ -30,13 +44,16 @@ export const modularLine: Kind<PathByBody, InTurn> = {
   scopes: inTurn,
   terms: inTurnTerms,
   marks: ({ points, classes }) => tokensInTurn(points, classes.length),
-  words: ({ cells, classes: { length: by } }) => ({
-    rule: `Any ${inWords(by)} cells in a row on a modular line leave ${by === 2 ? "both" : `all ${inWords(by)}`} remainders when divided by ${by}.`,
-    title: "Modular lines",
-    noun: "modular line",
-    plural: "modular lines",
-    at: endsOf(cells),
-    holds: `leave different remainders when divided by ${by}`,
-  }),
+  words: (line) => {
+    const by = line.classes.length;
+    return {
+      rule: `Any ${inWords(by)} cells in a row on a modular line leave different remainders when divided by ${by}.${setsSaid(line)}`,
+      title: "Modular lines",
+      noun: "modular line",
+      plural: "modular lines",
+      at: endsOf(line.cells),
+      holds: `leave different remainders when divided by ${by}`,
+    };
+  },
   relabels: "mirror",
 };

@@ -30,6 +30,9 @@ const reading = ({ cells, digits }: Pick<OutsideDigits, "cells" | "digits">): Ex
   ok: (left) => left === "",
 });
 
+const nearest = (cells: number): string => (cells === 1 ? "the first cell" : `the first ${inWords(cells)} cells`);
+const hasTwins = (digits: readonly number[]): boolean => new Set(digits).size < digits.length;
+
 export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
   name: "outside-digits",
   body: outside({ numbers: { digits: digitList(), within: optional(whole({ least: 1 })) }, from: true }),
@@ -42,14 +45,14 @@ export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
       return faulty({ at: ["within"], read: String(within), right: `at most ${all.length}, the cells of the line` });
     const made = { ...clue, cells: all.slice(0, within), digits: [...body.digits].sort((a, b) => a - b) };
     if (isFeasible([reading(made)], setting)) return made;
-    const right = `digits that the first ${inWords(within)} cells can hold together`;
+    const right = `digits that ${nearest(within)} can hold together`;
     return faulty({ at: ["digits"], read: joined(body.digits), right });
   },
   scopes: (clue) => [reading(clue)],
   terms: ({ id, cells, digits }) => [{ term: "contains", owner: id, cells, digits }],
   marks: ({ stand, digits }) => behindPost(stand, digits),
   words: ({ cells, digits }) => ({
-    rule: `Digits at a dotted post stand in the first ${cells.length === 1 ? "cell" : `${inWords(cells.length)} cells`} from that side, in any order.`,
+    rule: `Digits at a dotted post stand in ${nearest(cells.length)} from that side, in any order${hasTwins(digits) ? ", each as often as it is written" : ""}.`,
     title: "Outside digits",
     noun: "outside clue",
     plural: "outside clues",

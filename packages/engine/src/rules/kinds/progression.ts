@@ -39,7 +39,7 @@ export const progression: Kind<PathBody, Progression> = {
   terms: ({ id, cells, rows }) => [{ term: "table", owner: id, cells, rows }],
   marks: ({ points }) => growingDiscs(points),
   words: ({ cells }) => ({
-    rule: "Digits on a progression line go up by the same amount at every step, or down. Either end may be the lower one.",
+    rule: "Digits on a progression line rise by the same amount at every step, or fall by it. Either end may be the lower one.",
     title: "Progression lines",
     noun: "progression line",
     plural: "progression lines",

@@ -27,8 +27,12 @@ const gridOf = ({ cells: places, grid: id }: PathInBody, { cells }: Line, settin
   const all = setting.grids.filter((grid) => grid.regions && cells.every((cell) => holds(grid, cell, setting)));
   const named = id === undefined ? all : all.filter((grid) => grid.id === id);
   if (named.length === 1) return named[0]!;
-  const which = joined(all.map((grid) => grid.id), "or");
-  if (all.length === 0) return faulty({ at: ["cells"], read: writePath(places), right: "a line inside one grid that has regions" });
+  const which = joined(
+    all.map((grid) => grid.id),
+    "or",
+  );
+  if (all.length === 0)
+    return faulty({ at: ["cells"], read: writePath(places), right: "a line inside one grid that has regions" });
   if (id === undefined) return faulty({ read: writePath(places), right: `{ cells, grid }, the grid being ${which}` });
   return faulty({ at: ["grid"], read: id, right: `a grid with regions that holds the whole line: ${which}` });
 };

@@ -1,10 +1,8 @@
 import type { KindCases } from "../../../test-kit/index.ts";
 import { tiny } from "../../../test-kit/tiny.ts";
 
-const obeys =
-  "387216549\n916574328\n542839176\n139728654\n754961832\n628345917\n891452763\n275693481\n463187295";
-const breaks =
-  "761293485\n854761329\n932548617\n273954168\n485612973\n196837542\n529476831\n347185296\n618329754";
+const obeys = "387216549\n916574328\n542839176\n139728654\n754961832\n628345917\n891452763\n275693481\n463187295";
+const breaks = "761293485\n854761329\n932548617\n273954168\n485612973\n196837542\n529476831\n347185296\n618329754";
 
 /** The filling without these digits, as givens by cell. */
 const without = (digits: string, filling: string): string => {

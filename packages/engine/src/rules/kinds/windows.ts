@@ -5,9 +5,11 @@ import type { Grid } from "../../puzzle/puzzle.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import { cellsAt } from "../cells.ts";
 import type { Kind } from "../contract.ts";
-import { fittingGrids, type Groups, placed, upTo, whereOf } from "../whole-grid.ts";
+import { everyDigit, fittingGrids, type Groups, placed, upTo, whereOf } from "../whole-grid.ts";
 
 interface Windows extends Groups {
+  /** "every digit", and whose. */
+  readonly every: string;
   readonly panes: readonly (readonly Place[])[];
 }
 
@@ -38,14 +40,15 @@ export const windows: Kind<WholeGridBody, Windows> = {
         house: `${grid.id}/window/${"abcd"[k]}`,
       })),
     );
-    return { cells: [], groups, panes: grids.flatMap(panesOf), where: whereOf(setting.grids, grids, "") };
+    const where = whereOf(setting.grids, grids, "");
+    return { cells: [], groups, panes: grids.flatMap(panesOf), every: everyDigit(setting), where };
   },
   scopes: ({ groups }) => groups,
   terms: ({ id, groups }) =>
     groups.map(({ cells, digits }) => ({ term: "different", owner: id, cells, ...(digits ? { digits } : {}) })),
   marks: ({ panes }) => panes.flatMap(ruledAcross),
-  words: ({ where }) => ({
-    rule: `${placed(where, "Each of the four marked windows holds every digit once")}.`,
+  words: ({ where, every }) => ({
+    rule: `${placed(where, `Each marked window holds ${every} once`)}.`,
     title: "Windows",
     noun: "window",
     plural: "windows",

@@ -97,7 +97,8 @@ const wordsOf = (board: Board, id: string): Words => {
 
 const placedRule = (board: Board, id: string): string => {
   const { called, noun, at } = wordsOf(board, id);
-  const place = at.length === 0 ? "" : at.length === 2 ? ` at ${placedCells(board, at)}` : ` at ${placedCell(board, at[0]!)}`;
+  const isPair = board.rule(id)!.cells.length === 2;
+  const place = at.length === 0 ? "" : isPair ? ` at ${placedCells(board, at)}` : ` at ${placedCell(board, at[0]!)}`;
   return `the ${called ?? noun}${place}`;
 };
 
@@ -112,9 +113,9 @@ export const nounsFor = (board: Board, style: Style): Nouns => {
     house: (id) => (pointing ? `this ${sort(id)}` : placedHouse(board, house(id))),
     houses: (ids) => {
       if (!pointing) return listed(ids.map((id) => placedHouse(board, house(id))));
-      const sorts = ids.map(sort);
-      if (new Set(sorts).size === 1 && ids.length > 1) return `these ${counted(ids.length)} ${plural(sorts[0]!)}`;
-      return listed(ids.map((id) => `this ${sort(id)}`));
+      const sorts = new Map<string, number>();
+      for (const id of ids) sorts.set(sort(id), (sorts.get(sort(id)) ?? 0) + 1);
+      return listed([...sorts].map(([name, many]) => (many === 1 ? `this ${name}` : `these ${counted(many)} ${plural(name)}`)));
     },
     cell: (cell) => (pointing ? "this cell" : placedCell(board, cell)),
     here: (cell) => (pointing ? "here" : `in ${placedCell(board, cell)}`),

@@ -1,5 +1,5 @@
 import type { Phrase } from "../phrase.ts";
-import { clue } from "./clues.ts";
+import { clue, joint, sums } from "./clues.ts";
 import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves } from "./removals.ts";
 import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
 import { whatIf } from "./what-if.ts";
@@ -18,8 +18,8 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "hidden-pair": hiddenSet,
   "naked-triple": nakedSet,
   "seen-everywhere": seenEverywhere,
-  "sums-left": clue,
-  "joint-cases": clue,
+  "sums-left": sums,
+  "joint-cases": joint,
   "hidden-triple": hiddenSet,
   "naked-quad": nakedSet,
   "what-if": whatIf,

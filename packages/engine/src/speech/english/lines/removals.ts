@@ -9,10 +9,7 @@ import { sentence } from "../sentence.ts";
 
 const goneIn = ({ deduction }: Telling): Digits => [...deduction.removes.values()].reduce<Digits>(either, none);
 const targets = ({ deduction }: Telling): Cell[] => [...deduction.removes.keys()];
-const noneOf = (digits: Digits): string => {
-  const list = listOf(digits);
-  return list.length === 1 ? `no ${list[0]}` : `none of ${digitsSaid(digits)}`;
-};
+const noneOf = (digits: Digits): string => `no ${digitsSaid(digits, "or")}`;
 
 /** What an open cell has left after this step. */
 const leftIn = ({ before, deduction }: Telling, cell: Cell): Digits => without(at(before, cell), deduction.removes.get(cell) ?? none);
@@ -29,6 +26,18 @@ export const outcome = (telling: Telling): Part => {
   if (lefts.size === 1 && count(left!) <= 3 && count(gone) > 1) return so(`${place} can only be ${aDigitOf(left!)}`, names);
   const inPlace = nouns.style === "pointing" ? (cells.length === 1 ? "here" : `in ${place}`) : `in ${place}`;
   return so(`there's ${noneOf(gone)} ${inPlace}`, names);
+};
+
+/** The same as what a clue does by itself: "leaves 1 or 2 for these two", "has no room for a 5 or a 6 here". */
+export const thatLeaves = (telling: Telling): Part => {
+  const cells = targets(telling);
+  const { nouns, board } = telling;
+  const names = { cells: namesOf(board, cells) };
+  const lefts = new Set(cells.map((cell) => leftIn(telling, cell)));
+  const [left] = lefts;
+  const many = nouns.style === "placed" ? nouns.cells(cells) : `these ${counted(cells.length)}`;
+  if (lefts.size === 1 && count(left!) <= 3) return so(`leaves ${digitsSaid(left!, cells.length === 1 ? "or" : "and")} for ${cells.length === 1 && nouns.style === "pointing" ? "this" : many}`, names);
+  return so(`has no room for ${aDigitOf(goneIn(telling))} ${cells.length === 1 ? nouns.here(cells[0]!) : `in ${many}`}`, names);
 };
 
 const setCells = ({ deduction, before }: Telling): Cell[] => [...deduction.because.facts.keys()].filter((cell) => !isSettled(before, cell));

@@ -3,7 +3,7 @@ import { isSettled } from "../../../board/knowledge.ts";
 import { linksBetween } from "../../../board/links.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Part } from "../../line.ts";
-import { aDigit, aDigitOf, digitsSaid, listed } from "../counts.ts";
+import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
 import { sentence } from "../sentence.ts";
@@ -57,13 +57,13 @@ const haveOne = (telling: Telling, { houses, rules }: Barriers): Part[] => {
   const { nouns } = telling;
   const names = [...(houses.length > 0 ? [nouns.houses(houses)] : []), ...rules.map((id) => nouns.rule(id))];
   const many = houses.length + rules.length;
-  const verb = many === 1 ? " has one" : many === 2 && houses.length === 2 ? " have one" : " have one each";
+  const verb = many === 1 ? " has one" : " have one";
   const of = houses[0] ? { house: houses[0] } : { rule: rules[0]! };
   return many === 0 ? [] : [because(listed(names), of), { text: verb, role: "plain" }];
 };
 
 const knownOut = ({ nouns, board }: Telling, open: readonly Cell[]): Part[] => {
-  const where = nouns.style === "placed" ? `in ${nouns.cells(open)}` : open.length === 1 ? "here" : `in ${nouns.cells(open)}`;
+  const where = nouns.style === "placed" ? `in ${nouns.cells(open)}` : open.length === 1 ? "in this one" : `in these ${counted(open.length)}`;
   return open.length === 0 ? [] : [because(`it isn't ${where}`, { cells: namesOf(board, open) })];
 };
 
