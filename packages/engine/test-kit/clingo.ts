@@ -85,7 +85,11 @@ const programOf = (puzzle: Puzzle, index: number): string => {
 
 const together = (puzzles: readonly Puzzle[]): string => {
   const actives = puzzles.map((_, k) => `active_${k}`);
-  return [`{ ${actives.join("; ")} } = 1.`, ...puzzles.map(programOf), ...puzzles.map((_, k) => `#show v_${k}/3.`)].join("\n");
+  return [
+    `{ ${actives.join("; ")} } = 1.`,
+    ...puzzles.map(programOf),
+    ...puzzles.map((_, k) => `#show v_${k}/3.`),
+  ].join("\n");
 };
 
 /** The digits by cell of each puzzle that a model or a set of consequences names. */
@@ -147,7 +151,8 @@ export const oracleOf = async (puzzles: readonly Puzzle[], bound: number): Promi
   const answer = await ask(together(puzzles), most + 1);
   if (answer.Models.Number <= most) {
     const solutions = modelsIn(answer, puzzles);
-    if (solutions.every((list) => list.length <= bound)) return puzzles.map((puzzle, k) => exactly(puzzle, solutions[k]!));
+    if (solutions.every((list) => list.length <= bound))
+      return puzzles.map((puzzle, k) => exactly(puzzle, solutions[k]!));
   }
   const seen: Seen[] = [];
   for (const puzzle of puzzles) seen.push(await alone(puzzle, bound));

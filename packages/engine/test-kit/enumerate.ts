@@ -37,12 +37,18 @@ export const checkOfTerm = (term: Term): Check => ({ cells: term.cells, holds: (
 
 /** Rows, columns, regions and every rule by its scopes. */
 export const checksOf = ({ houses, rules, domains }: Board): Check[] => [
-  ...houses.filter(({ rule }) => !rule).map(({ cells, digits }): Check => ({ cells, differ: true, holds: (all) => differ(all, digits) })),
+  ...houses
+    .filter(({ rule }) => !rule)
+    .map(({ cells, digits }): Check => ({ cells, differ: true, holds: (all) => differ(all, digits) })),
   ...rules.flatMap(({ scopes }) => scopes.map((scope) => checkOfScope(scope, domains))),
 ];
 
 /** Every filling of the cells from their domains that fulfils all checks, digit by digit; `digits` is by `Cell`. */
-export function* fillings(cells: readonly Cell[], domains: readonly Digits[], checks: readonly Check[]): Generator<readonly number[]> {
+export function* fillings(
+  cells: readonly Cell[],
+  domains: readonly Digits[],
+  checks: readonly Check[],
+): Generator<readonly number[]> {
   const digits: number[] = domains.map(() => -1);
   const due = cells.map((cell, k) =>
     checks.filter((check) => check.cells.includes(cell) && check.cells.every((other) => cells.indexOf(other) <= k)),

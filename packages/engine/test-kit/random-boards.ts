@@ -1,6 +1,6 @@
+import { compile } from "../src/board/compile.ts";
 import type { Puzzle } from "../src/puzzle/puzzle.ts";
 import type { Kind } from "../src/rules/contract.ts";
-import { compile } from "../src/board/compile.ts";
 import { solve } from "../src/search/solve.ts";
 import type { Filled, KindCases } from "./kind-cases.ts";
 import { puzzleOf } from "./puzzles.ts";
@@ -27,7 +27,9 @@ const filling = (random: Random, size: number): number[] => {
     random.shuffled(range(bands)).flatMap((band) => random.shuffled(range(lines)).map((line) => band * lines + line));
   const digits = random.shuffled(range(size).map((digit) => digit + 1));
   const [down, right] = [within(size / rows, rows), within(size / columns, columns)];
-  return down.flatMap((row) => right.map((column) => digits[(column + columns * (row % rows) + Math.floor(row / rows)) % size]!));
+  return down.flatMap((row) =>
+    right.map((column) => digits[(column + columns * (row % rows) + Math.floor(row / rows)) % size]!),
+  );
 };
 
 const filledOf = (size: number, digits: ArrayLike<number>): Filled => ({
@@ -101,7 +103,8 @@ const counterOf = (puzzle: Puzzle): ((givens: Givens, limit: number) => number) 
   const board = compile(puzzle);
   const { solutions, exhausted } = solve(board, { limit: 500 });
   return (givens, limit) => {
-    if (exhausted) return solutions.filter((solution) => [...givens].every(([cell, digit]) => solution[cell] === digit)).length;
+    if (exhausted)
+      return solutions.filter((solution) => [...givens].every(([cell, digit]) => solution[cell] === digit)).length;
     return solve({ ...board, givens: new Map([...board.givens, ...givens]) }, { limit }).solutions.length;
   };
 };

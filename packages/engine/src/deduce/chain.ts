@@ -6,7 +6,7 @@ import { after } from "./after.ts";
 import type { Deduction, Technique } from "./deduction.ts";
 import { effortOf, travel } from "./effort.ts";
 import { gather } from "./gather.ts";
-import { type Judge, judgeOf, type Prove, type Refusal } from "./judge.ts";
+import { type Judge, judgeOf, type Prove } from "./judge.ts";
 import { techniques } from "./registry.ts";
 import { isWorkedOut, traced, type Trail, trailOf } from "./trace.ts";
 import { whatIf } from "./what-if.ts";
@@ -19,7 +19,7 @@ export interface Chain {
   /** False where the wanted level ends before the grid does, or where reasoning shows that there is no solution. */
   readonly solved: boolean;
   readonly end: Knowledge;
-  readonly refusals: readonly Refusal[];
+  readonly judge: Judge;
 }
 
 export interface ChainOptions {
@@ -135,7 +135,7 @@ export function* chainOf(board: Board, prove: Prove, options: ChainOptions = {})
     eye = [...burst.at(-1)!.places.keys()];
     yield { settled: knowledge.settled.filter(Boolean).length, of: knowledge.settled.length };
   }
-  return { bursts, solved: isSolved(knowledge), end: knowledge, refusals: judge.refusals };
+  return { bursts, solved: isSolved(knowledge), end: knowledge, judge };
 }
 
 /** The deduction with only what is still new; undefined where nothing is. */

@@ -46,6 +46,8 @@ export interface Technique {
   /** What it asks of the audience, 1 to 5. */
   readonly level: number;
   find(knowledge: Knowledge, board: Board): Iterable<Deduction>;
+  /** What it finds out about a cell may settle it as well as take digits out. */
+  readonly settles?: true;
   /** Whether reasons that have been made small still show its pattern, so that name and line fit; always, where left out. */
   fits?(because: Reasons): boolean;
 }

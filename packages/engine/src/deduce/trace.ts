@@ -63,7 +63,7 @@ const fused = (steps: readonly Deduction[], board: Board, judge: Judge): Deducti
   const [[cell, digit]] = [...last.places] as [[Cell, number]];
   const supplier = steps.at(-2)!;
   const gone = supplier.removes.get(cell);
-  if (gone === undefined || supplier.assume) return undefined;
+  if (gone === undefined || !techniqueOf(supplier)?.settles) return undefined;
   const facts = new Map([...last.because.facts, ...supplier.because.facts]);
   const own = either(last.because.facts.get(cell) ?? none, gone);
   if (own === board.domains[cell]) facts.delete(cell);
@@ -78,10 +78,8 @@ const fused = (steps: readonly Deduction[], board: Board, judge: Judge): Deducti
   return whole && fits(whole) ? [...steps.slice(0, -2), whole] : undefined;
 };
 
-const fits = ({ technique, because }: Deduction): boolean => {
-  const by = techniques.find(({ name }) => name === technique);
-  return by?.fits?.(because) ?? true;
-};
+const techniqueOf = ({ technique }: Deduction) => techniques.find(({ name }) => name === technique);
+const fits = (deduction: Deduction): boolean => techniqueOf(deduction)?.fits?.(deduction.because) ?? true;
 
 interface Wanted {
   readonly removes: Map<Cell, Digits>;

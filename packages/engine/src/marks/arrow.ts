@@ -34,7 +34,7 @@ const pill = (points: readonly Point[]): Shape => {
 };
 
 /** The circle of an arrow, or the pill round its two or three cells. */
-export const circleOrPill = (points: readonly Point[]): Shape =>
+const circleOrPill = (points: readonly Point[]): Shape =>
   points.length === 1 ? circle(points[0]!) : pill(points);
 
 /** An open head of .24 with its tip here. */

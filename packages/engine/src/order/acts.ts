@@ -27,18 +27,43 @@ const finishFrom = (beats: readonly OrderedBeat[]): number => {
 };
 
 const fewest = 3;
+const mostStretches = 4;
 
-/** The stretches of the middle in which the talk stays in one grid; short ones join the one before. */
+interface Stretch {
+  readonly grid: number | undefined;
+  readonly from: number;
+  readonly to: number;
+}
+
+const lengthOf = ({ from, to }: Stretch): number => to - from + 1;
+
+/** Joins the shortest stretch to the longer of its neighbours, and neighbours of one grid with each other. */
+const joinShortest = (stretches: readonly Stretch[]): Stretch[] => {
+  const shortest = stretches.reduce((best, stretch, k) => (lengthOf(stretch) < lengthOf(stretches[best]!) ? k : best), 0);
+  const [before, after] = [stretches[shortest - 1], stretches[shortest + 1]];
+  const goesBack = !after || (before !== undefined && lengthOf(before) >= lengthOf(after));
+  const grid = (goesBack ? before : after)!.grid;
+  return sameJoined(stretches.map((stretch, k) => (k === shortest ? { ...stretch, grid } : stretch)));
+};
+
+const sameJoined = (stretches: readonly Stretch[]): Stretch[] =>
+  stretches.reduce<Stretch[]>((joined, stretch) => {
+    const last = joined.at(-1);
+    if (last?.grid !== stretch.grid || !last) return [...joined, stretch];
+    return [...joined.slice(0, -1), { ...last, to: stretch.to }];
+  }, []);
+
+/** The stretches of the middle in which the talk stays in one grid, none too short and not too many. */
 const stretches = (board: Board, beats: readonly OrderedBeat[], from: number, to: number): Act[] => {
-  const acts: Act[] = [];
-  for (let beat = from; beat < to; beat++) {
-    const grid = gridOf(board, beats[beat]!);
-    const title = grid === undefined ? "Between the grids" : `Across ${board.puzzle.grids[grid]!.called}`;
-    const last = acts.at(-1);
-    if (last && (last.title === title || last.to - last.from + 1 < fewest)) acts[acts.length - 1] = { ...last, to: beat };
-    else acts.push({ title, from: beat, to: beat });
-  }
-  return acts;
+  const single = Array.from({ length: to - from }, (_, k): Stretch => ({ grid: gridOf(board, beats[from + k]!), from: from + k, to: from + k }));
+  let acts = sameJoined(single);
+  while (acts.length > 1 && (acts.length > mostStretches || acts.some((act) => lengthOf(act) < fewest))) acts = joinShortest(acts);
+  return acts.map(({ grid, ...rest }, k) => ({ title: titleOf(board, grid, acts.slice(0, k).some((act) => act.grid === grid)), ...rest }));
+};
+
+const titleOf = (board: Board, grid: number | undefined, isAgain: boolean): string => {
+  if (grid === undefined) return isAgain ? "Between the grids again" : "Between the grids";
+  return isAgain ? `Back in ${board.puzzle.grids[grid]!.called}` : `Across ${board.puzzle.grids[grid]!.called}`;
 };
 
 const middle = (board: Board, beats: readonly OrderedBeat[], from: number, to: number): Act[] => {

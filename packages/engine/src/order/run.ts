@@ -13,6 +13,7 @@ import { sentences } from "../speech/english/sentence.ts";
 import { type Part, textOf, wordsIn } from "../speech/line.ts";
 import { phrase } from "../speech/phrase.ts";
 import { type Act, actsOf } from "./acts.ts";
+import { arranged } from "./arrange.ts";
 import { countUnshown } from "./audience.ts";
 import { beatsOf } from "./beats.ts";
 import { marked } from "./marking.ts";
@@ -101,12 +102,12 @@ export function* runningOrder(board: Board, prove: Prove, options: PlanOptions =
   }
   const chain = next.value;
   yield { stage: "ordering", share: 0 };
-  const beats = marked(board, beatsOf(chain.bursts, board));
+  const beats = marked(board, beatsOf(arranged(chain.bursts, board, chain.judge), board));
   yield { stage: "words", share: 0 };
   const states: Knowledge[] = [startOf(board)];
   for (const { steps } of beats) for (const { deduction } of steps) states.push(after(states.at(-1)!, board, deduction));
   const told: Telling = { board, pace, states, limits: options.limits ?? (() => []) };
-  return { plan: planOf(told, beats, isSolved(states.at(-1)!)), refusals: chain.refusals };
+  return { plan: planOf(told, beats, isSolved(states.at(-1)!)), refusals: chain.judge.refusals };
 }
 
 const planOf = (told: Telling, beats: readonly OrderedBeat[], solved: boolean): Plan => {

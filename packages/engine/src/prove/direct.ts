@@ -30,8 +30,9 @@ const counterexample = (
 ): Record<string, number> => {
   if (!obeys(values, premises, definition.domains) || atom?.isMet(values))
     throw new Error("the prover's search took an assignment that the definitions forbid");
-  const cells = [...premises.touched].sort((a, b) => a - b);
-  return Object.fromEntries(cells.map((cell) => [definition.names[cell]!, values[cell]!]));
+  const digits: Record<string, number> = {};
+  for (const [cell, digit] of values.entries()) if (digit >= 0) digits[definition.names[cell]!] = digit;
+  return digits;
 };
 
 const proved: Verdict = { verdict: "proved" };

@@ -8,54 +8,55 @@ export const namesIn = (relation: Relation): readonly string[] => {
   return "sum" in relation ? relation.sum : relation.parity;
 };
 
+const isDigit = (digit: number): boolean => Number.isInteger(digit) && digit >= 0 && digit <= 31;
+
 const faultInSpot = (
   { digit, cells, house }: SpotFact,
   { cellOf, house: houseOf, rule }: Prepared,
 ): string | undefined => {
   const home = houseOf(house) ?? rule(house);
+  if (!isDigit(digit)) return `no digit ${digit}`;
   if (!home) return `no house or rule ${house}`;
   const isInside = (name: string): boolean => home.cells.length === 0 || home.cells.includes(cellOf.get(name)!);
   return cells.every(isInside) ? undefined : `spot ${digit}: not all of its cells lie in ${house}`;
 };
 
-const isDigit = (digit: number): boolean => Number.isInteger(digit) && digit >= 0 && digit <= 31;
+type ByCell = Readonly<Record<string, number | readonly number[]>>;
 
-const digitsNamed = ({ places, removes, spots, because, assume = {} }: Claim): number[] => [
-  ...Object.values(places),
-  ...Object.values(removes).flat(),
-  ...Object.values(because.facts).flat(),
-  ...Object.values(assume),
-  ...spots.map(({ digit }) => digit),
-  ...because.spots.map(({ digit }) => digit),
-];
+const faultInRecord = (record: ByCell, { cellOf }: Prepared): string | undefined => {
+  for (const name in record) {
+    if (!cellOf.has(name)) return `no cell ${name}`;
+    const digits = record[name]!;
+    if (typeof digits === "number" ? !isDigit(digits) : !digits.every(isDigit))
+      return `not all digits: ${digits} in ${name}`;
+  }
+  return undefined;
+};
 
-const cellsNamed = ({ places, removes, spots, relates, because, assume = {} }: Claim): string[] => [
-  ...Object.keys(places),
-  ...Object.keys(removes),
-  ...Object.keys(because.facts),
-  ...Object.keys(assume),
-  ...spots.flatMap(({ cells }) => cells),
-  ...because.spots.flatMap(({ cells }) => cells),
-  ...relates.flatMap(namesIn),
-  ...because.relations.flatMap(namesIn),
-];
+const faultInNames = (names: readonly string[], { cellOf }: Prepared): string | undefined => {
+  const stranger = names.find((name) => !cellOf.has(name));
+  return stranger === undefined ? undefined : `no cell ${stranger}`;
+};
 
 /** The first thing in a claim that this puzzle does not have, its sub-steps left aside. */
 export const faultInForm = (claim: Claim, prepared: Prepared): string | undefined => {
-  const { because } = claim;
-  const cell = cellsNamed(claim).find((name) => !prepared.cellOf.has(name));
-  if (cell !== undefined) return `no cell ${cell}`;
-  const digit = digitsNamed(claim).find((some) => !isDigit(some));
-  if (digit !== undefined) return `no digit ${digit}`;
+  const { places, removes, spots, relates, because, assume = {} } = claim;
+  for (const record of [places, removes, because.facts, assume]) {
+    const fault = faultInRecord(record, prepared);
+    if (fault !== undefined) return fault;
+  }
+  for (const relation of [...relates, ...because.relations]) {
+    const fault = faultInNames(namesIn(relation), prepared);
+    if (fault !== undefined) return fault;
+  }
+  for (const spot of [...spots, ...because.spots]) {
+    const fault = faultInNames(spot.cells, prepared) ?? faultInSpot(spot, prepared);
+    if (fault !== undefined) return fault;
+  }
   const house = because.houses.find((id) => !prepared.house(id));
   if (house !== undefined) return `no house ${house}`;
   const rule = because.rules.find((id) => !prepared.rule(id));
-  if (rule !== undefined) return `no rule ${rule}`;
-  for (const spot of [...claim.spots, ...because.spots]) {
-    const fault = faultInSpot(spot, prepared);
-    if (fault !== undefined) return fault;
-  }
-  return undefined;
+  return rule === undefined ? undefined : `no rule ${rule}`;
 };
 
 export const nameOfSpot = ({ digit, house }: SpotFact): string => `spot ${digit} in ${house}`;

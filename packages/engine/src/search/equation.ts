@@ -1,8 +1,8 @@
+import type { Digits } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { oneWord } from "../terms/partial-sums.ts";
 import { propagatorOf } from "../terms/registry.ts";
 import type { Propagator } from "../terms/term.ts";
-import type { Digits } from "../board/digits.ts";
 
 /** Weighted digits that add up to `equals`; no cell twice, no weight 0. */
 export interface Equation {
@@ -19,7 +19,10 @@ const cliquesOf = (cells: readonly Cell[], peers: readonly (readonly Cell[])[]):
   const left = new Set(cells);
   const cliques: Cell[][] = [];
   const grown = (seed: Cell): Cell[] =>
-    [...left].reduce<Cell[]>((clique, cell) => (clique.every((other) => peers[other]!.includes(cell)) ? [...clique, cell] : clique), [seed]);
+    [...left].reduce<Cell[]>(
+      (clique, cell) => (clique.every((other) => peers[other]!.includes(cell)) ? [...clique, cell] : clique),
+      [seed],
+    );
   while (left.size > 0) {
     const best = [...left].map(grown).reduce((a, b) => (b.length > a.length ? b : a));
     for (const cell of best) left.delete(cell);
@@ -118,7 +121,8 @@ export const equationPropagator = (
     kept.fill(0);
     if (cliques.length === 1) steps[0] = 1 << rest;
     else {
-      for (let clique = 0; clique < steps.length; clique++) steps[clique] = sumsOf(first[clique]!, first[clique + 1]! - 1, 0);
+      for (let clique = 0; clique < steps.length; clique++)
+        steps[clique] = sumsOf(first[clique]!, first[clique + 1]! - 1, 0);
       if (!narrowSteps(steps, rest)) return false;
     }
     for (let clique = 0; clique < steps.length; clique++)

@@ -49,7 +49,10 @@ export const leftoversOf = (complete: readonly Complete[], cages: readonly Fixed
   if (cages.length === 0) return [];
   const found = new Map<string, Equation>();
   for (const family of new Set(complete.map(({ family }) => family)))
-    for (const union of unions(complete.filter((set) => set.family === family), mostHouses)) {
+    for (const union of unions(
+      complete.filter((set) => set.family === family),
+      mostHouses,
+    )) {
       const equation = leftover(union, cages);
       if (equation.cells.length <= mostCells) found.set([...equation.cells].sort((a, b) => a - b).join(), equation);
     }

@@ -78,8 +78,16 @@ export const narrowingOf = (model: Model): Narrowing => {
           ? equationPropagator({ ...term, weights: term.weights ?? term.cells.map(() => 1) }, model.peers, now)
           : propagatorOf(term),
     })),
-    ...leftoversOf(model.complete, model.terms.flatMap((term) => (term.term === "sum" && !term.weights ? [{ cells: term.cells, sum: term.equals }] : []))).map((equation) => ({
-      cells: equation.cells, rank: 2, narrow: equationPropagator(equation, model.peers, now)})),
+    ...leftoversOf(
+      model.complete,
+      model.terms.flatMap((term) =>
+        term.term === "sum" && !term.weights ? [{ cells: term.cells, sum: term.equals }] : [],
+      ),
+    ).map((equation) => ({
+      cells: equation.cells,
+      rank: 2,
+      narrow: equationPropagator(equation, model.peers, now),
+    })),
   ];
   const total = constraints.length;
   const index = indexed(size, constraints);

@@ -40,7 +40,8 @@ const openCell = ({ now, weights }: Narrowing): Cell => {
 };
 
 const solutionIn = (now: Int32Array): Solution => Uint8Array.from(now, (set) => 31 - Math.clz32(set));
-const isAt = (solution: Solution, now: Int32Array): boolean => solution.every((digit, cell) => now[cell] === 1 << digit);
+const isAt = (solution: Solution, now: Int32Array): boolean =>
+  solution.every((digit, cell) => now[cell] === 1 << digit);
 
 /**
  * Searches below the narrowing's present state. While it has found less than two solutions it begins anew whenever its

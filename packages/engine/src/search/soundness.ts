@@ -17,12 +17,14 @@ export interface Soundness {
 
 const mostNodesToBringNear = 2000;
 
-const differing = (one: Solution, other: Solution): Cell[] => [...one.keys()].filter((cell) => one[cell] !== other[cell]);
+const differing = (one: Solution, other: Solution): Cell[] =>
+  [...one.keys()].filter((cell) => one[cell] !== other[cell]);
 
 /** Another solution than `one` that agrees with it in all these cells, if a short search finds one. */
 const otherAgreeing = (narrowing: Narrowing, one: Solution, cells: Iterable<Cell>): Solution | undefined => {
   const mark = narrowing.mark();
-  for (const cell of cells) if (!narrowing.keep(cell, 1 << one[cell]!)) throw new Error("a solution is outside its domains");
+  for (const cell of cells)
+    if (!narrowing.keep(cell, 1 << one[cell]!)) throw new Error("a solution is outside its domains");
   const { solutions } = finished(drained(runOf(narrowing), 2, mostNodesToBringNear));
   narrowing.undo(mark);
   return solutions.find((solution) => differing(solution, one).length > 0);
@@ -34,7 +36,12 @@ const broughtNear = (narrowing: Narrowing, one: Solution, other: Solution): Solu
   for (const cell of differing(one, other)) {
     const differ = new Set(differing(one, near));
     if (!differ.delete(cell)) continue;
-    near = otherAgreeing(narrowing, one, [...one.keys()].filter((k) => !differ.has(k))) ?? near;
+    near =
+      otherAgreeing(
+        narrowing,
+        one,
+        [...one.keys()].filter((k) => !differ.has(k)),
+      ) ?? near;
   }
   return near;
 };

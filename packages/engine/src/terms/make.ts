@@ -5,12 +5,19 @@ import type { Classes, Pair } from "./term.ts";
 const every = 0xffffffff as Digits;
 
 /** The pairs of digits 0 to 31 that `holds` allows, as a table. */
-export const pairTerm = (owner: string, cells: readonly Cell[], holds: (first: number, second: number) => boolean): Pair => ({
+export const pairTerm = (
+  owner: string,
+  cells: readonly Cell[],
+  holds: (first: number, second: number) => boolean,
+): Pair => ({
   term: "pair",
   owner,
   cells,
   allowed: listOf(every).map((first) =>
-    listOf(every).reduce<Digits>((set, second) => (holds(first, second) ? ((set | (1 << second)) as Digits) : set), none),
+    listOf(every).reduce<Digits>(
+      (set, second) => (holds(first, second) ? ((set | (1 << second)) as Digits) : set),
+      none,
+    ),
   ),
 });
 

@@ -38,18 +38,7 @@ export type Automaton = Owned & {
 /** One of these rows of digits, in cell order. */
 export type Table = Owned & { readonly term: "table"; readonly rows: readonly (readonly number[])[] };
 
-export type Term =
-  | Different
-  | Pair
-  | Order
-  | Sum
-  | Equal
-  | Run
-  | Contains
-  | SameDigits
-  | Classes
-  | Automaton
-  | Table;
+export type Term = Different | Pair | Order | Sum | Equal | Run | Contains | SameDigits | Classes | Automaton | Table;
 
 /**
  * What a propagator may do to the digits still possible: look, and narrow. The loop that calls it, the trail and the

@@ -39,6 +39,7 @@ const isForcedBySettled = (unit: Unit, knowledge: Knowledge, board: Board, cell:
 export const clueCases: Technique = {
   name: "clue-cases",
   level: 2,
+  settles: true,
   fits: namesOneClue,
   *find(knowledge, board) {
     for (const unit of clueUnits(board)) yield* deductionsOf(unit, "clue-cases", 2, knowledge, board);

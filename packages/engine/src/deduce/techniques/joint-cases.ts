@@ -11,6 +11,7 @@ const tooOpen = 40;
 export const jointCases: Technique = {
   name: "joint-cases",
   level: 3,
+  settles: true,
   fits: ({ rules, houses }) => rules.length > 0 && rules.length + houses.length > 1,
   *find(knowledge, board) {
     const units = jointUnits(board)

@@ -6,6 +6,7 @@ import { deductionsOf } from "../unit.ts";
 export const sumsLeft: Technique = {
   name: "sums-left",
   level: 3,
+  settles: true,
   fits: ({ counts = [], houses, rules }) =>
     counts.every(({ plus, minus }) => plus.every((id) => houses.includes(id)) && minus.every((id) => rules.includes(id))),
   *find(knowledge, board) {

@@ -19,7 +19,7 @@ export const antiKing: Kind<WholeGridBody, Everywhere> = {
   terms: ({ id, pairs }) => pairs.map((cells) => ({ term: "different", owner: id, cells })),
   marks: () => kingSign(),
   words: ({ where }) => ({
-    rule: `${placed(where, "Cells that touch, by a side or only by a corner, hold different digits")}.`,
+    rule: `${placed(where, "Cells that touch, if only by a corner, hold different digits")}.`,
     title: "No digit a king's move away",
     noun: "king's move",
     plural: "king's moves",

@@ -52,7 +52,7 @@ export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
   terms: ({ id, cells, digits }) => [{ term: "contains", owner: id, cells, digits }],
   marks: ({ stand, digits }) => behindPost(stand, digits),
   words: ({ cells, digits }) => ({
-    rule: `Digits at a dotted post stand in ${nearest(cells.length)} from that side, in any order${hasTwins(digits) ? ", each as often as it is written" : ""}.`,
+    rule: `Digits at a dotted post stand in ${nearest(cells.length)} from that side, in any order.${hasTwins(digits) ? " One that is written twice stands there twice." : ""}`,
     title: "Outside digits",
     noun: "outside clue",
     plural: "outside clues",

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { countRows } from "../../../test-kit/count-rows.ts";
 import { instanceOn, obeysScope, resolvedOn } from "../../../test-kit/instance.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
-import type { Kind, Scope } from "../contract.ts";
+import type { Bound, Faulty, Kind, Scope } from "../contract.ts";
 import { frameSum } from "./frame-sum.ts";
 import { indexLine } from "./index-line.ts";
 import { littleKiller } from "./little-killer.ts";
@@ -228,7 +228,7 @@ describe("what no digits can meet is a fault that says what would be right", () 
     [indexLine, { column: 2 }, [grid([0, 1, 2, 3])], "column the digits 0-3: a line of a grid with the digits 1 to 4"],
     [sandwich, { row: 5, sum: 2 }, 4, "row 5: a row of a grid, 1 to 4"],
   ] as const)("$0.name $1", (kind, value, on, expected) => {
-    const instance = resolvedOn(kind as Kind, value, on);
+    const instance: Bound | Faulty = resolvedOn(kind as Kind, value, on);
     const faults = "faults" in instance ? instance.faults : [];
     expect(faults.map(({ at = [], read, right }) => `${[...at, read].join(" ")}: ${right}`)).toEqual([expected]);
   });

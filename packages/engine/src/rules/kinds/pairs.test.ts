@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { instanceOn, obeysScope, resolvedOn } from "../../../test-kit/instance.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
-import type { Kind } from "../contract.ts";
+import type { Bound, Faulty, Kind } from "../contract.ts";
 import { allBarsShown } from "./all-bars-shown.ts";
 import { allDotsShown } from "./all-dots-shown.ts";
 import { allXvShown } from "./all-xv-shown.ts";
@@ -124,7 +124,7 @@ describe("what no digits can meet is a fault that says what would be right", () 
     [xvX, edge, high, "r1c1 r1c2: an X between cells whose digits can add up to 10"],
     [xvV, edge, high, "r1c1 r1c2: a V between cells whose digits can add up to 5"],
     [kropkeBlack, edge, high, "r1c1 r1c2: a black dot whose cells can hold a digit and twice it"],
-    [kropkeBlack, { cells: edge, by: 5 }, 4, "by 5: a black dot whose cells can hold a digit and 5 times it"],
+    [kropkeBlack, { cells: edge, by: 5 }, 4, "by 5: a black dot whose cells can hold a digit and five times it"],
     [kropkeWhite, { cells: edge, by: 4 }, 4, "by 4: a white dot whose cells can hold digits that differ by 4"],
     [
       consecutiveBar,
@@ -134,7 +134,7 @@ describe("what no digits can meet is a fault that says what would be right", () 
     ],
     [greaterThan, "r1c2 r1c3", beside, "r1c2 r1c3: the greater cell first; this first cell can't be greater"],
   ] as const)("$0.name $1", (kind, value, on, expected) => {
-    const instance = resolvedOn(kind as Kind, value, on);
+    const instance: Bound | Faulty = resolvedOn(kind as Kind, value, on);
     const faults = "faults" in instance ? instance.faults : [];
     expect(faults.map(({ at = [], read, right }) => `${[...at, read].join(" ")}: ${right}`)).toEqual([expected]);
   });

@@ -3,7 +3,7 @@ import { instanceOn, resolvedOn } from "../../../test-kit/instance.ts";
 import { rowsObeying, upTo } from "../../../test-kit/rows.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
-import type { Kind, Scope } from "../contract.ts";
+import type { Bound, Faulty, Kind, Scope } from "../contract.ts";
 import { allDotsShown } from "./all-dots-shown.ts";
 import { antiKing } from "./anti-king.ts";
 import { antiKnight } from "./anti-knight.ts";
@@ -182,7 +182,7 @@ describe("grids that do not fit", () => {
     [diagonals, { grids: ["north"] }, [west, east], "grids/0: north: the id of a grid: west, east"],
     [antiKnight, { grids: ["north"] }, [west, east], "grids/0: north: the id of a grid: west, east"],
   ] as const)("$0.name $1", (kind, value, on, expected) => {
-    const instance = resolvedOn(kind as Kind, value, on);
+    const instance: Bound | Faulty = resolvedOn(kind as Kind, value, on);
     const faults = "faults" in instance ? instance.faults : [];
     expect(faults.map(({ at = [], read, right }) => `${at.join("/")}: ${read}: ${right}`)).toEqual([expected]);
   });
