@@ -39,7 +39,8 @@ const load = async (): Promise<Run> => {
 };
 
 const ask = async (program: string, models: number, options: readonly string[] = []): Promise<Answer> => {
-  const run = await (loaded ??= load());
+  loaded ??= load();
+  const run = await loaded;
   const answer = run(program, models, options);
   if (answer.Result === "ERROR") throw new Error(`${answer.Error}\n${program}`);
   return answer;

@@ -1,5 +1,5 @@
 import type { Board } from "../src/board/board.ts";
-import { count, type Digits, listOf, only } from "../src/board/digits.ts";
+import { both, count, type Digits, listOf, none, only } from "../src/board/digits.ts";
 import type { Cell } from "../src/puzzle/canvas.ts";
 import { modelOf } from "../src/search/model.ts";
 import { narrowingOf } from "../src/search/narrowing.ts";
@@ -20,7 +20,10 @@ const supportedIn = (term: Term, now: readonly Digits[]): Map<Cell, number> => {
 /** Differing cells are narrowed less in the search, so their propagator is called here. */
 const narrowed = (term: Term, now: readonly Digits[]): Digits[] | undefined => {
   const own = [...now];
-  const keep = (cell: Cell, digits: Digits): boolean => (own[cell] = (own[cell]! & digits) as Digits) !== 0;
+  const keep = (cell: Cell, digits: Digits): boolean => {
+    own[cell] = both(own[cell]!, digits);
+    return own[cell] !== none;
+  };
   return propagatorOf(term)({ at: (cell) => own[cell]!, keep }) ? own : undefined;
 };
 

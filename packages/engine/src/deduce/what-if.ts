@@ -1,17 +1,15 @@
 import type { Board } from "../board/board.ts";
-import { count, type Digits, has, isEmpty, isWithin, listOf, only, without } from "../board/digits.ts";
-import { at, isSettled, type Knowledge, withPlaced, withRemoved } from "../board/knowledge.ts";
-import { linksBetween } from "../board/links.ts";
+import { count, type Digits, isEmpty, listOf, only, without } from "../board/digits.ts";
+import { at, isSettled, type Knowledge, withPlaced } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Term } from "../terms/term.ts";
 import { type Cases, casesOf } from "./cases.ts";
 import { clueUnits } from "./clue-units.ts";
 import type { Deduction, Technique } from "./deduction.ts";
-import { gather } from "./gather.ts";
+import { follow } from "./follow.ts";
 import type { Judge } from "./judge.ts";
 import { contradicting, gathering } from "./reasons.ts";
 import { placesIn } from "./techniques/only-place.ts";
-import { traced, trailOf, type Trail } from "./trace.ts";
 import { leftBy, reasonsOf } from "./unit.ts";
 import { gatherWhyNone, gatherWhyNowhere } from "./why-not.ts";
 
@@ -45,26 +43,6 @@ const brokenClue = (knowledge: Knowledge, board: Board): Deduction | undefined =
   return unit && contradicting(reasonsOf(unit, knowledge, board));
 };
 
-/**
- * Facts that only sight inside the what-if explains are put as what is seen: the digit set on trial (or placed since)
- * and the house or rule through which it is seen, so that a sub-step stands by itself.
- */
-const spelledOut = (deduction: Deduction, outside: Knowledge, inside: Knowledge, trail: Trail, board: Board): Deduction => {
-  const because = gathering().all({ ...deduction.because, facts: new Map() });
-  for (const [cell, digits] of deduction.because.facts) {
-    let own: Digits = digits;
-    for (const digit of isSettled(inside, cell) ? [] : listOf(without(board.domains[cell]!, digits))) {
-      if (!has(at(outside, cell), digit) || trail.removedBy(cell, digit) !== undefined) continue;
-      const from = board.sees[cell]!.find((other) => isSettled(inside, other) && at(inside, other) === only(digit));
-      if (from === undefined) continue;
-      own = (own | only(digit)) as Digits;
-      because.fact(from, only(digit)).link(linksBetween(board, cell, from)[0]!);
-    }
-    if (own !== board.domains[cell]) because.fact(cell, own);
-  }
-  return { ...deduction, because: because.reasons };
-};
-
 interface Attempt {
   readonly board: Board;
   readonly ladder: readonly Technique[];
@@ -78,41 +56,14 @@ interface Attempt {
 }
 
 /** Follows an assumption until something gives; the proved sub-steps that lead there, the contradiction last. */
-const refutation = (outside: Knowledge, cell: Cell, digit: number, attempt: Attempt): Deduction[] | undefined => {
-  const { board, ladder, judge } = attempt;
-  const trail = trailOf();
-  let inside = withPlaced(outside, board, [[cell, digit]]);
-  const note = (deduction: Deduction): void => trail.add(spelledOut(deduction, outside, inside, trail, board), inside);
-  for (let round = 0; round <= attempt.rounds; round++) {
-    const end = contradictionIn(inside, board);
-    if (end) {
-      note(end);
-      return tracedInside(trail, outside, inside, cell, board, judge);
-    }
-    const found = gather(inside, board, ladder).filter((deduction) => !judge.isRejected(deduction));
-    const inner = found.length === 0 && attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1, isInner: true }) : undefined;
-    if (found.length === 0 && !inner) return undefined;
-    for (const deduction of inner ? [inner] : found) {
-      const fresh = [...deduction.places].filter(([place, d]) => !isSettled(inside, place) && has(at(inside, place), d));
-      const gone = [...deduction.removes].filter(([place, digits]) => (at(inside, place) & digits) !== 0);
-      if (fresh.length === 0 && gone.length === 0) continue;
-      const emptied = gone.find(([place, digits]) => isWithin(at(inside, place), digits));
-      if (emptied) {
-        note(contradicting(gathering().all(deduction.because).fact(emptied[0], at(inside, emptied[0])).reasons));
-        return tracedInside(trail, outside, inside, cell, board, judge);
-      }
-      note(deduction);
-      inside = withRemoved(withPlaced(inside, board, fresh), gone);
-    }
-  }
-  return undefined;
-};
-
-/** As `traced`, in the state at the end of the what-if; what was settled inside counts as open, so that it is traced too. */
-const tracedInside = (trail: Trail, outside: Knowledge, inside: Knowledge, tried: Cell, board: Board, judge: Judge): Deduction[] | undefined => {
-  const settled = inside.settled.map((is, cell) => is && (outside.settled[cell]! || cell === tried));
-  return traced(trail, { possible: inside.possible, settled }, board, judge);
-};
+const refutation = (outside: Knowledge, cell: Cell, digit: number, attempt: Attempt): Deduction[] | undefined =>
+  follow(outside, withPlaced(outside, attempt.board, [[cell, digit]]), {
+    ...attempt,
+    tried: cell,
+    ending: (inside) => contradictionIn(inside, attempt.board),
+    emptying: (deduction, place, left) => contradicting(gathering().all(deduction.because).fact(place, left).reasons),
+    stuck: (inside) => (attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1, isInner: true }) : undefined),
+  });
 
 /** What the sub-steps lean on from outside: every house and rule, and the facts that were known before. */
 const outsideReasons = (steps: readonly Deduction[], outside: Knowledge, board: Board) => {

@@ -34,8 +34,7 @@ const pill = (points: readonly Point[]): Shape => {
 };
 
 /** The circle of an arrow, or the pill round its two or three cells. */
-const circleOrPill = (points: readonly Point[]): Shape =>
-  points.length === 1 ? circle(points[0]!) : pill(points);
+const circleOrPill = (points: readonly Point[]): Shape => (points.length === 1 ? circle(points[0]!) : pill(points));
 
 /** An open head of .24 with its tip here. */
 const headAt = (tip: Point, angle: number): Shape => {

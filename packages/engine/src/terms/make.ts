@@ -21,6 +21,16 @@ export const pairTerm = (
   ),
 });
 
+/** The same table for many pairs of cells. */
+export const pairTerms = (
+  owner: string,
+  pairs: readonly (readonly [Cell, Cell])[],
+  holds: (first: number, second: number) => boolean,
+): Pair[] => {
+  const table = pairTerm(owner, [], holds);
+  return pairs.map((cells) => ({ ...table, cells }));
+};
+
 /** One cell that holds one of these digits. */
 export const amongTerm = (owner: string, cell: Cell, digits: Digits): Classes => ({
   term: "classes",

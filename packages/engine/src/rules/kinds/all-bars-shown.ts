@@ -1,5 +1,5 @@
 import { barSign } from "../../marks/signs.ts";
-import { pairTerm } from "../../terms/make.ts";
+import { pairTerms } from "../../terms/make.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
@@ -13,7 +13,7 @@ export const allBarsShown: Kind<WholeGridBody, Everywhere> = {
   wholeGrid: true,
   resolve: (body, setting) => withoutMark(body, setting, "bar"),
   scopes: ({ pairs }) => pairs.map((pair) => holding(pair, needNoBar)),
-  terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, needNoBar)),
+  terms: ({ id, pairs }) => pairTerms(id, pairs, needNoBar),
   marks: () => barSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "All bars are shown")}. Neighbours without a bar do not differ by 1.`,

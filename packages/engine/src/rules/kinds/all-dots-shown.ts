@@ -1,5 +1,5 @@
 import { dotsSign } from "../../marks/signs.ts";
-import { pairTerm } from "../../terms/make.ts";
+import { pairTerms } from "../../terms/make.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
@@ -14,7 +14,7 @@ export const allDotsShown: Kind<WholeGridBody, Everywhere> = {
   wholeGrid: true,
   resolve: (body, setting) => withoutMark(body, setting, "dot"),
   scopes: ({ pairs }) => pairs.map((pair) => holding(pair, needNoDot)),
-  terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, needNoDot)),
+  terms: ({ id, pairs }) => pairTerms(id, pairs, needNoDot),
   marks: () => dotsSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "All dots are shown")}. Neighbours without a dot are neither consecutive nor one twice the other.`,

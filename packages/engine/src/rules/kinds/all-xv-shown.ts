@@ -1,5 +1,5 @@
 import { xvSign } from "../../marks/signs.ts";
-import { pairTerm } from "../../terms/make.ts";
+import { pairTerms } from "../../terms/make.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
@@ -13,7 +13,7 @@ export const allXvShown: Kind<WholeGridBody, Everywhere> = {
   wholeGrid: true,
   resolve: (body, setting) => withoutMark(body, setting, "xv"),
   scopes: ({ pairs }) => pairs.map((pair) => holding(pair, needNoMark)),
-  terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, needNoMark)),
+  terms: ({ id, pairs }) => pairTerms(id, pairs, needNoMark),
   marks: () => xvSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "Every X and V is shown")}. Neighbours without either add up to neither 5 nor 10.`,

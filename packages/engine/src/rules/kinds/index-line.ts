@@ -1,24 +1,21 @@
 import { digitsOf } from "../../board/digits.ts";
 import { rulerAlong } from "../../marks/ruler.ts";
-import { type Cell, cellAt } from "../../puzzle/canvas.ts";
-import { pairTerm } from "../../terms/make.ts";
+import type { Cell, Place } from "../../puzzle/canvas.ts";
+import { pairTerms } from "../../terms/make.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
-import { cellsIn } from "../cells.ts";
+import { cellsAt, cellsIn } from "../cells.ts";
 import { type Bound, faulty, type Kind } from "../contract.ts";
-import { holding } from "../edge.ts";
 import { digitsText } from "../in-words.ts";
 import { lineSaid } from "../outside-clue.ts";
 import { lineOf, type OutsideLine } from "../outside-line.ts";
 
-/** A cell of the line, a cell that its digit may name, and that cell's place, from 1. */
-interface Named {
-  readonly cells: readonly [Cell, Cell];
-  readonly place: number;
-}
 interface IndexLine extends Bound {
   readonly line: OutsideLine;
   readonly said: string;
-  readonly named: readonly Named[];
+  /** The places of the named cells, from 1. */
+  readonly places: readonly number[];
+  /** For each cell of the line: it, then the cells that it may name. */
+  readonly across: readonly (readonly Cell[])[];
 }
 
 /** The first names the place of the second just where the second is the line's number. */
@@ -27,31 +24,47 @@ const points =
   (first: number, second: number): boolean =>
     (first === place) === (second === number);
 
+/** Read across the line; the state is the place that its digit names. */
+const reading = (cells: readonly Cell[], { places, line: { number } }: IndexLine) => ({
+  cells,
+  start: 0,
+  next: (named: number | string, digit: number, index: number): number | undefined => {
+    if (index === 0) return digit;
+    return points(places[index - 1]!, number)(Number(named), digit) ? Number(named) : undefined;
+  },
+  ok: () => true,
+});
+
 export const indexLine: Kind<OutsideBody, IndexLine> = {
   name: "index-line",
   body: outside({ numbers: {}, from: false }),
   resolve: (body, setting) => {
     const line = lineOf(body, setting);
     if ("faults" in line) return line;
-    const { grid, axis, number, places } = line;
-    if (grid.digits.some((digit, k) => digit !== k + 1))
-      return faulty({
-        at: [axis],
-        read: `the digits ${digitsText(digitsOf(grid.digits))}`,
-        right: `a line of a grid with the digits 1 to ${grid.size}`,
+    const { grid, axis, number } = line;
+    if (grid.digits.some((digit, k) => digit !== k + 1)) {
+      const read = `the digits ${digitsText(digitsOf(grid.digits))}`;
+      return faulty({ at: [axis], read, right: `a line of a grid with the digits 1 to ${grid.size}` });
+    }
+    const places = grid.digits.filter((place) => place !== number);
+    const across = line.places.map(({ row, column }) => {
+      const at = (place: number): Place => ({
+        row: axis === "row" ? grid.row + place - 1 : row,
+        column: axis === "row" ? column : grid.column + place - 1,
       });
-    const others = grid.digits.filter((place) => place !== number);
-    const named = places.flatMap((at, k) =>
-      others.map((place): Named => {
-        const shift = place - number;
-        const other = axis === "row" ? { ...at, row: at.row + shift } : { ...at, column: at.column + shift };
-        return { cells: [line.cells[k]!, cellAt(setting.canvas, other)!], place };
-      }),
-    );
-    return { cells: cellsIn(setting, [grid]), line, said: lineSaid(line, setting), named };
+      return cellsAt(setting, [{ row, column }, ...places.map(at)]);
+    });
+    return { cells: cellsIn(setting, [grid]), line, said: lineSaid(line, setting), places, across };
   },
-  scopes: ({ named, line }) => named.map(({ cells, place }) => holding(cells, points(place, line.number))),
-  terms: ({ id, named, line }) => named.map(({ cells, place }) => pairTerm(id, cells, points(place, line.number))),
+  scopes: (index) => index.across.map((cells) => reading(cells, index)),
+  terms: ({ id, across, places, line: { number } }) =>
+    places.flatMap((place, k) =>
+      pairTerms(
+        id,
+        across.map((cells) => [cells[0]!, cells[k + 1]!]),
+        points(place, number),
+      ),
+    ),
   marks: ({ line }) => rulerAlong(line.places),
   words: ({ line: { axis, number, cells }, said }) => {
     const [across, from] = axis === "row" ? ["column", "the top"] : ["row", "the left"];

@@ -1,5 +1,5 @@
 import { notNextSign } from "../../marks/signs.ts";
-import { pairTerm } from "../../terms/make.ts";
+import { pairTerms } from "../../terms/make.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
@@ -13,7 +13,7 @@ export const nonConsecutive: Kind<WholeGridBody, Everywhere> = {
   wholeGrid: true,
   resolve: (body, setting) => everywhere(body, setting, sides),
   scopes: ({ pairs }) => pairs.map((pair) => holding(pair, areApart)),
-  terms: ({ id, pairs }) => pairs.map((pair) => pairTerm(id, pair, areApart)),
+  terms: ({ id, pairs }) => pairTerms(id, pairs, areApart),
   marks: () => notNextSign(),
   words: ({ where }) => ({
     rule: `${placed(where, "Cells that share a side never hold consecutive digits")}.`,

@@ -2,8 +2,7 @@ import { inDoorway } from "../../marks/outside.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { faulty, type Kind } from "../contract.ts";
-import { isFeasible } from "../feasible.ts";
-import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
+import { canEnd, lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface NumberedRoomBody extends OutsideBody {
   readonly digit: number;
@@ -35,7 +34,7 @@ export const numberedRoom: Kind<NumberedRoomBody, NumberedRoom> = {
     const clue = outsideClue(body, setting);
     if ("faults" in clue) return clue;
     const made = { ...clue, digit: body.digit };
-    if (isFeasible([reading(made)], setting)) return made;
+    if (canEnd(reading(made), setting)) return made;
     const right = `a digit that can stand in ${lineSaid(clue.line, setting)} where the first one says`;
     return faulty({ at: ["digit"], read: String(body.digit), right });
   },

@@ -2,8 +2,7 @@ import { betweenSlices } from "../../marks/outside.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { faulty, type Kind } from "../contract.ts";
-import { isFeasible } from "../feasible.ts";
-import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
+import { canEnd, lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface SandwichBody extends OutsideBody {
   readonly sum: number;
@@ -39,7 +38,7 @@ export const sandwich: Kind<SandwichBody, Sandwich> = {
     if ("faults" in clue) return clue;
     const { digits } = clue.line.grid;
     const made = { ...clue, low: digits[0]!, high: digits.at(-1)!, sum: body.sum };
-    if (isFeasible([reading(made)], setting)) return made;
+    if (canEnd(reading(made), setting)) return made;
     const right = `a sum that digits between the ${made.low} and the ${made.high} of ${lineSaid(clue.line, setting)} can make`;
     return faulty({ at: ["sum"], read: String(body.sum), right });
   },

@@ -2,8 +2,7 @@ import { aboveTowers } from "../../marks/outside.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { faulty, type Kind } from "../contract.ts";
-import { isFeasible } from "../feasible.ts";
-import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
+import { canEnd, lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface SkyscraperBody extends OutsideBody {
   readonly sees: number;
@@ -34,7 +33,7 @@ export const skyscraper: Kind<SkyscraperBody, Skyscraper> = {
     const clue = outsideClue(body, setting);
     if ("faults" in clue) return clue;
     const made = { ...clue, sees: body.sees };
-    if (isFeasible([reading(made)], setting)) return made;
+    if (canEnd(reading(made), setting)) return made;
     const right = `how many digits of ${lineSaid(clue.line, setting)} can be greater than all before them`;
     return faulty({ at: ["sees"], read: String(body.sees), right });
   },

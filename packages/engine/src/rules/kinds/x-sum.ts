@@ -2,8 +2,7 @@ import { underlined } from "../../marks/outside.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { faulty, type Kind } from "../contract.ts";
-import { isFeasible } from "../feasible.ts";
-import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
+import { canEnd, lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface XSumBody extends OutsideBody {
   readonly sum: number;
@@ -34,7 +33,7 @@ export const xSum: Kind<XSumBody, XSum> = {
     const clue = outsideClue(body, setting);
     if ("faults" in clue) return clue;
     const made = { ...clue, sum: body.sum };
-    if (isFeasible([reading(made)], setting)) return made;
+    if (canEnd(reading(made), setting)) return made;
     const right = `a sum that the first X digits of ${lineSaid(clue.line, setting)} can make, X being the first of them`;
     return faulty({ at: ["sum"], read: String(body.sum), right });
   },
