@@ -11,3 +11,4 @@ export type { Draft, Grid, Problem, Puzzle } from "./puzzle/puzzle.ts";
 export type { Words } from "./rules/contract.ts";
 export { type Reading, read } from "./puzzle/read.ts";
 export { kinds } from "./rules/registry.ts";
+export type { About, Part } from "./speech/line.ts";

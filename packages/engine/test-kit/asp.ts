@@ -24,6 +24,7 @@ export const insideOf = (entry: RuleEntry, puzzle: Puzzle, name: string): string
 /** `name(R,C,S,E)` of every edge that bears a mark of one of these kinds, whichever way round it is listed. */
 export const markedBy = (kinds: readonly string[], puzzle: Puzzle, name: string): string =>
   [
+    // Without any the solver would warn that nothing is ever marked.
     `${name}(0,0,0,0).`,
     ...puzzle.rules
       .filter(({ kind }) => kinds.includes(kind))

@@ -7,6 +7,6 @@ export { type Colours, coloursOf, type Paint, variables } from "./colours.ts";
 export type { Extent } from "./scene/extent.ts";
 export type { Figure } from "./scene/figure.ts";
 export { type Scene, sceneOf } from "./scene/scene.ts";
-export type { LetteredReason } from "./step/letters.ts";
+export { type LetteredReason, lettersOf } from "./step/letters.ts";
 export { type SvgOptions, svgOf } from "./svg/svg.ts";
 export { type Colour, cssVariables, faces, type Theme, themes, tintShares, units } from "./tokens.ts";

@@ -1,6 +1,7 @@
 import type { Technique } from "./deduction.ts";
 import { clueCases, clueForces } from "./techniques/clue-cases.ts";
 import { hiddenPair, hiddenTriple } from "./techniques/hidden-set.ts";
+import { houseCases } from "./techniques/house-cases.ts";
 import { jointCases } from "./techniques/joint-cases.ts";
 import { lastCell } from "./techniques/last-cell.ts";
 import { locked } from "./techniques/locked.ts";
@@ -30,4 +31,5 @@ export const techniques: readonly Technique[] = [
   jointCases,
   hiddenTriple,
   nakedQuad,
+  houseCases,
 ];

@@ -46,11 +46,20 @@ export const isWorkedOut = (knowledge: Knowledge, board: Board) => (cell: Cell, 
 const smallFor = (deduction: Deduction, needed: ReadonlyMap<Cell, Digits> | undefined, knowledge: Knowledge, board: Board, judge: Judge): Deduction | undefined => {
   const asked = needed && deduction.removes.size > 0 ? { ...deduction, removes: needed } : deduction;
   const small = shrink(asked, board, judge.holds);
-  if (!small || !fits(small)) return undefined;
+  if (!small) return undefined;
   const wider = widened(small, knowledge, board, isWorkedOut(knowledge, board), judge.holds);
-  const wide = fits(wider) ? wider : small;
-  const all = { ...wide, removes: deduction.removes };
-  return deduction.removes.size > 0 && judge.holds(all) ? all : wide;
+  const wide = fits(wider) ? wider : fits(small) ? small : named(small, judge);
+  const all = wide && { ...wide, removes: deduction.removes };
+  return all && deduction.removes.size > 0 && judge.holds(all) ? all : wide;
+};
+
+/** What small reasons show once they have lost the pattern that they were found by. */
+const named = (deduction: Deduction, judge: Judge): Deduction | undefined => {
+  const { counts, ...because } = deduction.because;
+  const { rules, houses } = because;
+  const plain: Deduction = { ...deduction, because };
+  const [technique, level]: [string, number] = rules.length === 0 ? ["house-cases", 3] : rules.length === 1 && houses.length === 0 ? ["clue-cases", 2] : ["joint-cases", 3];
+  return counts === undefined || judge.holds(plain) ? { ...plain, technique, level } : undefined;
 };
 
 /**

@@ -14,8 +14,8 @@ export interface Demands {
 export interface Complete {
   readonly cells: readonly Cell[];
   readonly digits: Digits;
-  /** The rows, the columns or the regions of one grid have the same. */
-  readonly family: string;
+  /** The rows, the columns or the regions of one grid have the same; no two of a family share a cell. */
+  readonly family?: string;
 }
 
 /** What the search works on: domains with the givens in them, complete sets, cells that differ, and all other terms. */
@@ -36,8 +36,8 @@ export const demandsOf = ({ houses, rules, givens }: Board): Demands => ({
 
 interface Unlike {
   readonly cells: readonly Cell[];
-  readonly digits: Digits | undefined;
-  readonly family: string;
+  readonly digits?: Digits | undefined;
+  readonly family?: string;
 }
 
 const isDifferent = (term: Term): term is Different => term.term === "different";
@@ -50,7 +50,7 @@ const completeOf = (sets: readonly Unlike[], domains: Int32Array): Complete[] =>
   const found = new Map<string, Complete>();
   for (const { cells, digits = union(cells, domains), family } of sets) {
     const key = [...cells].sort((a, b) => a - b).join();
-    if (count(digits) === cells.length && !found.has(key)) found.set(key, { cells, digits, family });
+    if (count(digits) === cells.length && !found.has(key)) found.set(key, { cells, digits, ...(family === undefined ? {} : { family }) });
   }
   return [...found.values()];
 };
@@ -73,7 +73,7 @@ export const modelOf = (board: Board, demands: Demands = demandsOf(board)): Mode
   const terms = board.terms.filter(({ owner }) => owners.has(owner));
   const sets: Unlike[] = [
     ...demands.houses.map(({ cells, digits, shape, grid }) => ({ cells, digits, family: `${grid} ${shape}` })),
-    ...terms.filter(isDifferent).map(({ cells, digits }) => ({ cells, digits, family: "" })),
+    ...terms.filter(isDifferent),
   ];
   const complete = completeOf(sets, domains);
   for (const { cells, digits } of complete) for (const cell of cells) domains[cell]! &= digits;

@@ -1,18 +1,36 @@
-import { type Board, centre, distance, outlineOf, type Place, type Point } from "@solvewright/engine";
+import {
+  type About,
+  type Board,
+  centre,
+  distance,
+  outlineOf,
+  type Part,
+  type Place,
+  type Point,
+} from "@solvewright/engine";
 import type { Badge } from "../board/badges.ts";
 import { placesNamed, placesOf } from "../board/subject.ts";
 import { extentOf, together } from "../scene/extent.ts";
 import type { Figure } from "../scene/figure.ts";
 
-/** A reason of a line, or what follows, and its letter; what it speaks of is named as in the line's parts. */
+/** A reason of a line, or what follows, and its letter. */
 export interface LetteredReason {
   readonly letter: string;
-  readonly of:
-    | { readonly cells: readonly string[] }
-    | { readonly house: string }
-    | { readonly rule: string }
-    | { readonly so: string };
+  readonly of: About | { readonly so: string };
 }
+
+/** The reasons of a line in the order in which it speaks of them: a, b, c. What is spoken of again keeps its letter. */
+export const lettersOf = (parts: readonly Part[]): LetteredReason[] => {
+  const spoken = parts.flatMap(({ role, of }) => (role === "because" && of ? [of] : []));
+  const distinct = new Map(spoken.map((of) => [JSON.stringify(of), of]));
+  return [...distinct.values()].map((of, k) => ({ letter: String.fromCharCode(97 + k), of }));
+};
+
+const placesOfGrid = ({ puzzle }: Board, id: string): Place[] => {
+  const { places, grids } = puzzle.canvas;
+  const index = puzzle.grids.findIndex((grid) => grid.id === id);
+  return places.filter((_, cell) => grids[cell]!.includes(index));
+};
 
 /** The corners and the middles of the sides along an outline. */
 const alongOutline = (places: readonly Place[], inset: number): Point[] =>
@@ -60,6 +78,7 @@ export const badgeOf = (
 ): Badge => {
   if ("cells" in of) return { letter, kind: "cell", places: rightFirst(alongOutline(placesNamed(of.cells), 0)) };
   if ("so" in of) return { letter, kind: "so", places: rightFirst(alongOutline(placesNamed([of.so]), 0)) };
+  if ("grid" in of) return { letter, kind: "cell", places: rightFirst(alongOutline(placesOfGrid(board, of.grid), 0)) };
   if ("house" in of)
     return { letter, kind: "cell", places: rightFirst(alongOutline(placesOf(board, of.house), -0.09)) };
   return { letter, kind: "rule", places: besideRule(figuresOfRule(of.rule), placesOf(board, of.rule)) };

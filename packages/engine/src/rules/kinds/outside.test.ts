@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { countRows } from "../../../test-kit/count-rows.ts";
 import { instanceOn, obeysScope, resolvedOn } from "../../../test-kit/instance.ts";
+import type { Point, Shape } from "../../marks/shape.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
 import type { Bound, Faulty, Kind, Scope } from "../contract.ts";
 import { frameSum } from "./frame-sum.ts";
@@ -247,4 +248,45 @@ test("a clue among the cells of another grid stands small at the edge, out of th
   expect(crowded.at[0]).toBeGreaterThan(1.5);
   expect(crowded.at[0]).toBeLessThan(2);
   expect(crowded.at[1]).toBeLessThan(2.5);
+});
+
+describe("a clue in the open is drawn clear of its grid", () => {
+  const sides = [
+    { row: 2, from: "left" },
+    { row: 2, from: "right" },
+    { column: 3, from: "top" },
+    { column: 3, from: "bottom" },
+  ];
+  const clues: readonly (readonly [Kind, object])[] = [
+    [sandwich, { sum: 12 }],
+    [xSum, { sum: 15 }],
+    [skyscraper, { sees: 3 }],
+    [numberedRoom, { digit: 3 }],
+    [outsideDigits, { digits: [1, 2, 3, 4], within: 4 }],
+    [frameSum, { sum: 12 }],
+  ];
+  const pointsOf = (shape: Shape): readonly Point[] => (shape.shape === "line" ? shape.points : [shape.at]);
+  const isInside = ([x, y]: Point): boolean => x > 0 && x < 6 && y > 0 && y < 6;
+
+  test.each(clues.flatMap(([kind, said]) => sides.map((line) => [kind, { ...line, ...said }] as const)))(
+    "$0.name $1",
+    (kind, value) => {
+      const shapes = kind.marks(instanceOn(kind, value, 6));
+      expect(shapes.flatMap(pointsOf).filter(isInside)).toEqual([]);
+      expect(shapes.map(({ layer }) => layer)).toEqual(shapes.map(() => "outside"));
+    },
+  );
+
+  test("a little killer stands where its diagonal enters", () => {
+    const numbers = ["r1c2-r5c6", "r5c6-r1c2", "r1c4-r4c1", "r6c2-r2c6"].map((cells) =>
+      littleKiller.marks(instanceOn(littleKiller, { cells, sum: 12 }, 6)),
+    );
+    expect(numbers.flat().flatMap(pointsOf).filter(isInside)).toEqual([]);
+    expect(numbers.map(([number]) => (number?.shape === "text" ? number.anchor : undefined))).toEqual([
+      "end",
+      "start",
+      "start",
+      "end",
+    ]);
+  });
 });

@@ -93,8 +93,8 @@ export const joint: Phrase = (telling) => {
   const { deduction, nouns, board } = telling;
   const { rules, houses } = deduction.because;
   const whole = houses.filter((id) => board.house(id)!.complete);
-  const where = whole.length === 0 ? "" : ` and ${nouns.house(whole[0]!)}`;
-  const clues = because(`${clueNames(telling, rules)}`, { rule: rules[0]! });
+  const where = whole.length === 0 ? "" : `${rules.length > 0 ? " and " : ""}${nouns.house(whole[0]!)}`;
+  const clues = rules.length === 0 ? "" : because(clueNames(telling, rules), { rule: rules[0]! });
   const { open } = knownOf(telling);
   const said = open.length > 0 && open.length <= 2 ? [{ text: "; ", role: "plain" } as Part, ...openSaid(telling, open)] : [];
   const placedPart = placed(telling);

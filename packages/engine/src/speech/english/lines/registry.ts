@@ -1,6 +1,6 @@
 import type { Phrase } from "../phrase.ts";
 import { clue, joint, sums } from "./clues.ts";
-import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves } from "./removals.ts";
+import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves, visibleBlock } from "./removals.ts";
 import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
 import { whatIf } from "./what-if.ts";
 
@@ -19,9 +19,11 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "naked-triple": nakedSet,
   "seen-everywhere": seenEverywhere,
   "sums-left": sums,
+  "house-cases": joint,
   "joint-cases": joint,
   "hidden-triple": hiddenSet,
   "naked-quad": nakedSet,
+  "visible-block": visibleBlock,
   "what-if": whatIf,
   "long-what-if": whatIf,
 };

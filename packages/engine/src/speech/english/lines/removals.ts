@@ -88,6 +88,21 @@ export const locked: Phrase = (telling) => {
   );
 };
 
+/** What is plain to see: the digit stands where this cell sees it. */
+export const visibleBlock: Phrase = (telling) => {
+  const { nouns, deduction, board } = telling;
+  const [cell] = targets(telling);
+  const [[from]] = [...deduction.because.facts] as [[Cell, Digits]];
+  const digit = listOf(goneIn(telling))[0]!;
+  const [house] = deduction.because.houses;
+  const share = house ? nouns.house(house) : nouns.rule(deduction.because.rules[0]!);
+  return sentence(
+    because(`${share} has its ${digit} ${nouns.style === "pointing" ? "here" : `in ${nouns.cell(from)}`}`, { cells: namesOf(board, [from]) }),
+    ", so ",
+    so(`there's no ${digit} ${nouns.here(cell!)}`, { cells: namesOf(board, [cell!]) }),
+  );
+};
+
 export const seenEverywhere: Phrase = (telling) => {
   const { nouns, deduction, board, before } = telling;
   const [cell] = targets(telling);

@@ -1,0 +1,25 @@
+import type { Board } from "../../board/board.ts";
+import type { Technique } from "../deduction.ts";
+import { deductionsOf, type Unit, unitOf } from "../unit.ts";
+
+const made = new WeakMap<Board, readonly Unit[]>();
+
+const houseUnits = (board: Board): readonly Unit[] => {
+  let units = made.get(board);
+  if (!units) {
+    units = board.houses.filter(({ complete }) => complete).map(({ id }) => unitOf(board, { rules: [], houses: [id], terms: [] }));
+    made.set(board, units);
+  }
+  return units;
+};
+
+/** All ways to fill one house agree: sets of cells and digits too large to have a name of their own. */
+export const houseCases: Technique = {
+  name: "house-cases",
+  level: 3,
+  settles: true,
+  fits: ({ rules }) => rules.length === 0,
+  *find(knowledge, board) {
+    for (const unit of houseUnits(board)) yield* deductionsOf(unit, "house-cases", 3, knowledge, board);
+  },
+};
