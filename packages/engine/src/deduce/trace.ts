@@ -58,7 +58,7 @@ const named = (deduction: Deduction, judge: Judge): Deduction | undefined => {
   const { counts, ...because } = deduction.because;
   const { rules, houses } = because;
   const plain: Deduction = { ...deduction, because };
-  const [technique, level]: [string, number] = rules.length === 0 ? ["house-cases", 3] : rules.length === 1 && houses.length === 0 ? ["clue-cases", 2] : ["joint-cases", 3];
+  const [technique, level]: [string, number] = rules.length + houses.length === 0 ? ["only-digit", 1] : rules.length === 0 ? ["house-cases", 3] : rules.length === 1 && houses.length === 0 ? ["clue-cases", 2] : ["joint-cases", 3];
   return counts === undefined || judge.holds(plain) ? { ...plain, technique, level } : undefined;
 };
 

@@ -10,7 +10,10 @@ import { gathering, removing } from "./reasons.ts";
 import { techniques } from "./registry.ts";
 import { whatIf } from "./what-if.ts";
 
-/** `cannot`: the steps end with the digit gone; `is`: with the cell settled; `can`: the digit is right; no steps. */
+/**
+ * `cannot`: the steps end with the digit gone (no steps: its grids have no such digit); `is`: with the cell settled;
+ * `can`: the digit is right; no steps.
+ */
 export interface Why {
   readonly answer: "is" | "cannot" | "can" | "unknown";
   readonly steps: readonly Deduction[];
@@ -46,6 +49,7 @@ const most = 60;
 export const why = (knowledge: Knowledge, board: Board, question: WhyQuestion, judge: Judge): Why => {
   const { cell, digit } = question;
   if (isSettled(knowledge, cell) && (digit === undefined || digitAt(knowledge, cell) === digit)) return { answer: digit === undefined ? "is" : "can", steps: [] };
+  if (digit !== undefined && !has(board.domains[cell]!, digit)) return { answer: "cannot", steps: [] };
   const block = digit === undefined ? undefined : visibleBlock(knowledge, board, cell, digit);
   if (block) return { answer: "cannot", steps: [block] };
   for (const ladder of laddersUpTo()) {

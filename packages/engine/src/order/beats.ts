@@ -40,7 +40,7 @@ export const beatsOf = (bursts: readonly Burst[], board: Board): (readonly Deduc
       current && isEasy(burst) && isEasy(current.steps) && current.steps.length < mostDigits && shareHouse(board, current.steps.at(-1)!, burst[0]!);
     let beat = continues ? current : undefined;
     for (const step of burst) {
-      const text = textOf(phrase(step, knowledge, board, "pointing"));
+      const text = textOf(phrase(step, knowledge, board, "pointing", beat?.steps.at(-1)));
       const words = wordsIn(text);
       const sentences = sentencesIn(text);
       if (!beat || (beat.steps.length > 0 && (beat.words + words > mostWords || beat.sentences + sentences > mostSentences))) {

@@ -105,6 +105,19 @@ const withMarks = (beats: readonly Draft[], board: Board): OrderedBeat[] => {
   return bare.map(({ steps }, k) => ({ steps, writes: writes[k]! }));
 };
 
+const stepAt = (drafts: readonly Draft[], index: number) => drafts.flatMap(({ steps }) => steps)[index]!;
+
+const mostRecalls = 2;
+/** So many digits in a cell are not written down; the reason is said again instead. */
+const tooManyMarks = 5;
+
+const isBetterRecalled = (moment: Moment, board: Board, cell: Cell, digit: number, recalls: readonly number[], earlier: Deduction): boolean =>
+  recalls.length < mostRecalls &&
+  !earlier.assume &&
+  count(at(moment.knowledge, cell)) >= tooManyMarks &&
+  spotsFor(moment, board, cell, digit).length === 0 &&
+  moment.canRecall(earlier);
+
 /**
  * Adds to each beat the marks that later beats lean on, so that nothing is used that nobody has seen: whatever is
  * missing in a replay is marked where it was found, until nothing is missing.
@@ -116,9 +129,15 @@ export const marked = (board: Board, beats: readonly (readonly Deduction[])[]): 
     const ordered = withMarks(drafts, board);
     let changed = false;
     replay(board, ordered, {
-      unshown: ({ beat, cell, digit }) => {
+      unshown: ({ beat, step, cell, digit }, moment) => {
         const source = removerOf(cell, digit);
-        if (source && source.beat <= beat && want(drafts[source.beat]!, cell, digit)) changed = true;
+        if (!source || source.beat > beat) return;
+        const consumer = step === undefined ? undefined : stepAt(drafts, step);
+        const isRecalled = consumer?.recalls.includes(source.step) ?? false;
+        if (consumer && !isRecalled && isBetterRecalled(moment, board, cell, digit, consumer.recalls, stepAt(drafts, source.step).deduction)) {
+          consumer.recalls.push(source.step);
+          changed = true;
+        } else if (!isRecalled && want(drafts[source.beat]!, cell, digit)) changed = true;
       },
     });
     if (!changed) return ordered;

@@ -9,7 +9,7 @@ import type { Prove, Refusal } from "../deduce/judge.ts";
 import type { Step } from "../deduce/step.ts";
 import { introductions } from "../speech/english/rules.ts";
 import { actClosing, actOpening, beatName } from "../speech/english/telling.ts";
-import { sentences } from "../speech/english/sentence.ts";
+import { recalled, sentences } from "../speech/english/sentence.ts";
 import { type Part, textOf, wordsIn } from "../speech/line.ts";
 import { phrase } from "../speech/phrase.ts";
 import { type Act, actsOf } from "./acts.ts";
@@ -46,6 +46,7 @@ interface Telling {
   /** The state before each step, and one more at the end. */
   readonly states: readonly Knowledge[];
   readonly limits: (deduction: Deduction) => readonly string[];
+  readonly steps: readonly Deduction[];
 }
 
 const writesOf = (board: Board, { cells, spots }: Writes): PlanWrites => ({
@@ -83,7 +84,13 @@ const ruleLines = (board: Board, pace: Pace): RuleLine[] =>
   }));
 
 const beatLine = (told: Telling, beat: OrderedBeat, first: number, style: "pointing" | "placed"): Part[] =>
-  sentences(...beat.steps.map(({ deduction }, k) => phrase(deduction, told.states[first + k]!, told.board, style)));
+  sentences(
+    ...beat.steps.flatMap(({ deduction, recalls }, k) => {
+      const state = told.states[first + k]!;
+      const again = recalls.map((earlier) => recalled(phrase(told.steps[earlier]!, state, told.board, style)));
+      return [...again, phrase(deduction, state, told.board, style, beat.steps[k - 1]?.deduction)];
+    }),
+  );
 
 const secondsOf = ({ pace }: Telling, say: string, { steps, writes }: OrderedBeat): number => {
   const digits = steps.reduce((sum, { deduction }) => sum + deduction.places.size, 0);
@@ -106,7 +113,7 @@ export function* runningOrder(board: Board, prove: Prove, options: PlanOptions =
   yield { stage: "words", share: 0 };
   const states: Knowledge[] = [startOf(board)];
   for (const { steps } of beats) for (const { deduction } of steps) states.push(after(states.at(-1)!, board, deduction));
-  const told: Telling = { board, pace, states, limits: options.limits ?? (() => []) };
+  const told: Telling = { board, pace, states, limits: options.limits ?? (() => []), steps: beats.flatMap(({ steps }) => steps.map(({ deduction }) => deduction)) };
   return { plan: planOf(told, beats, isSolved(states.at(-1)!)), refusals: chain.judge.refusals };
 }
 

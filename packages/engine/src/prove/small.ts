@@ -15,6 +15,8 @@ const because = (claim: Claim, fewer: Partial<Because>): Claim => ({
   because: { ...claim.because, ...fewer },
 });
 
+const nameOfStep = ({ n }: Step): string => `step ${n}`;
+
 /** A list without each of its items in turn. */
 const lessOne = <T>(list: readonly T[]): { item: T; rest: T[] }[] =>
   list.map((item, k) => ({ item, rest: list.filter((_, other) => other !== k) }));
@@ -35,16 +37,25 @@ export const withoutOne = (claim: Claim): Fewer[] => {
       claim: because(claim, { relations: rest }),
     })),
     ...lessOne<Step>(claim.steps ?? []).map(({ item, rest }) => ({
-      without: `step ${item.n}`,
+      without: nameOfStep(item),
       claim: { ...claim, steps: rest },
     })),
   ];
 };
 
+/** Whether a later sub-step leans on a cell as settled that this one places, were it by sight alone the only digit left. */
+const isSettledFor = (later: readonly Step[], { places }: Step): boolean =>
+  later.some(({ because: { facts } }) =>
+    Object.entries(places).some(([name, digit]) => facts[name]?.length === 1 && facts[name][0] === digit),
+  );
+
+const isUsed = (claim: Claim, without: string): boolean =>
+  (claim.steps ?? []).some((step, k, steps) => without === nameOfStep(step) && isSettledFor(steps.slice(k + 1), step));
+
 /** What a proved claim stands without; nothing where its reasons are small. Sub-steps' own reasons: behind their numbers. */
 export const needless = (claim: Claim, about: Definition, nodes?: number): string[] => [
   ...withoutOne(claim)
-    .filter((fewer) => prove(fewer.claim, about, nodes).verdict === "proved")
+    .filter(({ without, claim: fewer }) => !isUsed(claim, without) && prove(fewer, about, nodes).verdict === "proved")
     .map(({ without }) => without),
   ...(claim.steps ?? []).flatMap((step) => needless(step, about, nodes).map((name) => `${step.n}: ${name}`)),
 ];

@@ -12,7 +12,7 @@ export interface Equation {
 }
 
 /** Above so many ways to fill all but one cell of a clique, the difference of its cells is left to the sets. */
-const mostWays = 1000;
+const mostWays = Number((globalThis as any).process?.env.MW ?? 1000);
 
 /** Cut into cliques of cells that must all differ, greedily, the largest first. */
 const cliquesOf = (cells: readonly Cell[], peers: readonly (readonly Cell[])[]): Cell[][] => {

@@ -79,7 +79,7 @@ export const narrowingOf = (model: Model): Narrowing => {
           : propagatorOf(term),
     })),
     ...leftoversOf(
-      model.complete,
+      model,
       model.terms.flatMap((term) =>
         term.term === "sum" && !term.weights ? [{ cells: term.cells, sum: term.equals }] : [],
       ),

@@ -142,6 +142,15 @@ describe("a step", () => {
     expect(strikes({})).toEqual({ digits: [["2", "gone-text"]], slashes: 1 });
   });
 
+  test("frames a cell that loses more than can be struck in it, unless what remains is written", () => {
+    const narrowed = step({ removes: { r2c2: [1, 2, 3, 4] } });
+    const inks = (view: View) => figures(plain, view).flatMap(({ pen }) => (pen?.paint === "so" ? [pen.width] : []));
+    expect(inks({ step: narrowed })).toEqual([0.04]);
+    const written: View = { step: narrowed, writes: { cells: { r2c2: [5, 6] } } };
+    expect(inks(written)).toEqual([0.03]);
+    expect(texts(plain, written, "digit")).toEqual(["5", "6"]);
+  });
+
   test("letters its reasons, each in the badge of its sort", () => {
     const board = boardOf(one, "[{ xv-v: r2c2 r2c3 }]");
     const lettered: View = {

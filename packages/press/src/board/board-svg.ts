@@ -3,6 +3,7 @@ import { type Extent, extentOf, grown, together } from "../scene/extent.ts";
 import type { Figure } from "../scene/figure.ts";
 import { type Scene, sceneOf } from "../scene/scene.ts";
 import { badgeOf } from "../step/letters.ts";
+import { lettersDrawn } from "../step/reading.ts";
 import { type SvgOptions, svgOf } from "../svg/svg.ts";
 import type { Colour, Theme } from "../tokens.ts";
 import { placedBadges } from "./badges.ts";
@@ -21,11 +22,12 @@ export interface BoardOptions extends View, Partial<Omit<SvgOptions, "colours" |
   readonly window?: Extent;
 }
 
-const badges = ({ board, view, puzzle, extent }: Picture, figures: readonly Figure[]): Figure[] => {
+const badges = ({ board, view, reading, puzzle, extent }: Picture, figures: readonly Figure[]): Figure[] => {
   if (!board || !view.letters) return [];
+  const shown = view.step ? lettersDrawn(view.letters, reading) : view.letters;
   const ofRule = (id: string): readonly Figure[] => puzzle.filter(({ of }) => of === id);
   return placedBadges(
-    view.letters.map((reason) => badgeOf(reason, board, ofRule)),
+    shown.map((reason) => badgeOf(reason, board, ofRule)),
     figures,
     extent,
   );

@@ -72,8 +72,20 @@ const slash = ({ x, y, size }: Placed): Figure => ({
   pen: { paint: "gone-text", width: 0.045, cap: "round" },
 });
 
+interface MarkLook {
+  /** Digits that are taken out now. */
+  readonly struck?: readonly number[];
+  /** All of them are written now. */
+  readonly isNew?: boolean;
+}
+
 /** What a cell can be, in a tray at its foot; struck digits are crossed with one slash. */
-export const cellMarkFigures = (place: Place, digits: readonly number[], struck: readonly number[] = []): Figure[] => {
+export const cellMarkFigures = (
+  place: Place,
+  digits: readonly number[],
+  { struck = [], isNew = false }: MarkLook = {},
+): Figure[] => {
+  const ink = isNew ? "so-text" : "pencil";
   const marks = placedMarks(place, digits);
   if (marks.length === 0) return [];
   const { beyond, size } = marks[0]!;
@@ -103,7 +115,7 @@ export const cellMarkFigures = (place: Place, digits: readonly number[], struck:
         ],
       },
     ],
-    pen: { paint: "pencil", width: 0.015 },
+    pen: { paint: isNew ? "so" : ink, width: isNew ? 0.03 : 0.015 },
   };
   const digitOf = (mark: Placed): Figure => ({
     shape: "text",
@@ -111,8 +123,8 @@ export const cellMarkFigures = (place: Place, digits: readonly number[], struck:
     at: [mark.x, mark.y],
     text: String(mark.digit),
     size: mark.size,
-    weight: 500,
-    fill: struck.includes(mark.digit) ? "gone-text" : "pencil",
+    weight: isNew ? 700 : 500,
+    fill: struck.includes(mark.digit) ? "gone-text" : ink,
   });
   return [plate, tray, ...marks.map(digitOf), ...marks.filter(({ digit }) => struck.includes(digit)).map(slash)];
 };

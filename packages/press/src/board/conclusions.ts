@@ -16,11 +16,11 @@ const frame = (place: Place, inset: number, pen: Pen, round = 0): Figure => ({
   pen,
 });
 
-/** The digit that follows: a heavy digit in a solid frame on a wash, which ends what reaches in from the sides. */
+/** The digit that follows: a heavy digit in a solid frame on a wash, which ends brackets that reach in from the sides. */
 export const soFigures = (digit: number, place: Place, room: Room): Figure[] => [
   { ...areaOf([place]), layer: "wash", fill: "so-wash" },
   frame(place, -0.03, { paint: "sheet", width: 0.06 }),
-  frame(place, 0.1, { paint: "so-wash", width: 0.1 }),
+  { ...frame(place, 0.1, { paint: "so-wash", width: 0.1 }), layer: "bracket" },
   frame(place, 0.02, { paint: "so", width: units.so }),
   digitFigure(digit, place, room, { layer: "conclusion", weight: 800, fill: "so-text", ground: "so-wash" }),
 ];
@@ -30,6 +30,9 @@ export const thenFigures = (digit: number, place: Place, room: Room, ground: Pai
   frame(place, 0.09, { paint: "so", width: units.then, dash: [0.1, 0.07] }, 0.03),
   digitFigure(digit, place, room, { layer: "conclusion", weight: 480, fill: "so-text", ground }),
 ];
+
+/** A cell that loses more than can be shown in it: a thin solid frame. */
+export const narrowedFigure = (place: Place): Figure => frame(place, 0.09, { paint: "so", width: units.then }, 0.03);
 
 const corner = ([x, y]: Point, right: 1 | -1, down: 1 | -1): readonly Point[] => {
   const [cx, cy] = [x - right * 0.4, y - down * 0.4];

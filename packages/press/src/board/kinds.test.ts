@@ -21,9 +21,7 @@ describe.each([...cases])("%s", (kind, { example }) => {
 
   test("is seen on the board or said under it", () => {
     for (const { id, wholeGrid } of rules)
-      expect(wholeGrid || figures.some(({ of, layer }) => of === id && layer !== "bracket" && layer !== "ring")).toBe(
-        true,
-      );
+      expect(wholeGrid || figures.some(({ of, layer }) => of === id && layer !== "rim" && layer !== "ring")).toBe(true);
     if (rules.some(({ wholeGrid }) => wholeGrid))
       expect(scene.layers.some(({ name }) => name === "sentence")).toBe(true);
   });
@@ -32,7 +30,7 @@ describe.each([...cases])("%s", (kind, { example }) => {
     const ringed = (id: string) =>
       figures.some(
         ({ of, layer, pen, fill }) =>
-          of === id && ["ring", "bracket"].includes(layer) && (pen?.paint ?? fill) === "rule-use",
+          of === id && ["ring", "rim"].includes(layer) && (pen?.paint ?? fill) === "rule-use",
       );
     for (const { id, cells } of rules) if (cells.length > 0) expect(ringed(id)).toBe(true);
   });

@@ -1,7 +1,7 @@
 import type { Figure } from "../scene/figure.ts";
 import { stepFigures } from "../step/step-figures.ts";
 import { cellMarkFigures } from "./cell-marks.ts";
-import { clashFigures, leapFigures, slipFigures } from "./conclusions.ts";
+import { clashFigures, leapFigures, narrowedFigure, slipFigures } from "./conclusions.ts";
 import { digitFigure, givenFigures, settledFigure } from "./digits.ts";
 import type { Picture } from "./picture.ts";
 import { differFigures, focusFigures, pointingFigures, veilFigures, type Wash, washFigures } from "./pointers.ts";
@@ -17,11 +17,15 @@ const givens: Part = ({ subject, room, sheet }) =>
     return givenFigures(digit, placeNamed(name), room(name), sheet(name));
   });
 
-const settled: Part = ({ view, reading, room, sheet }) => {
-  const { written, next = {}, differ = [] } = view;
-  const covered = { ...reading?.so, ...next };
+/** Cells whose digit is drawn by the step, so that nothing else stands in them. */
+const concluded = ({ reading: { so, next, whatIf } }: Picture) => ({ ...so, ...next, ...whatIf });
+
+const settled: Part = (picture) => {
+  const { view, room, sheet } = picture;
+  const { written, differ = [] } = view;
+  const taken = concluded(picture);
   return Object.entries(written?.settled ?? {}).flatMap(([name, digit]) => {
-    if (name in covered) return [];
+    if (name in taken) return [];
     const [place, free, ground] = [placeNamed(name), room(name), sheet(name)];
     if (differ.length === 0) return [settledFigure(digit, place, free, ground)];
     const look = differ.includes(name)
@@ -31,30 +35,40 @@ const settled: Part = ({ view, reading, room, sheet }) => {
   });
 };
 
-/** Marks that stand, those that the step strikes crossed; a digit struck where none stood is shown all the same. */
-const cellMarks: Part = ({ view, reading }) => {
-  const marks = view.written?.marks ?? {};
-  const struck = reading?.struck ?? {};
-  const covered = { ...view.written?.settled, ...reading?.so, ...view.next, ...reading?.whatIf };
-  const names = [...new Set([...Object.keys(marks), ...Object.keys(struck)])].filter((name) => !(name in covered));
-  return names.flatMap((name) => {
-    const digits = [...new Set([...(marks[name] ?? []), ...(struck[name] ?? [])])].sort((a, b) => a - b);
-    return cellMarkFigures(placeNamed(name), digits, struck[name]);
-  });
+const ascending = (digits: readonly number[]): number[] => [...new Set(digits)].sort((a, b) => a - b);
+
+/** What is taken out of a cell where nothing stood can be shown as struck marks only while it is little. */
+const fewest = 3;
+
+const cellMarksOf = (name: string, { view, reading }: Picture): readonly Figure[] => {
+  const place = placeNamed(name);
+  const [standing, struck] = [view.written?.marks?.[name] ?? [], reading.struck[name] ?? []];
+  const fresh = reading.newMarks[name];
+  if (standing.length > 0) return cellMarkFigures(place, ascending([...standing, ...struck]), { struck });
+  if (fresh) return cellMarkFigures(place, ascending(fresh), { isNew: true });
+  return struck.length > fewest ? [narrowedFigure(place)] : cellMarkFigures(place, ascending(struck), { struck });
 };
 
-const spotMarks: Part = ({ board, view, reading, room }) => {
-  const fresh = reading?.newSpots ?? [];
+const cellMarks: Part = (picture) => {
+  const { view, reading } = picture;
+  const taken = { ...view.written?.settled, ...concluded(picture) };
+  const names = [view.written?.marks ?? {}, reading.struck, reading.newMarks].flatMap(Object.keys);
+  return [...new Set(names)].filter((name) => !(name in taken)).flatMap((name) => cellMarksOf(name, picture));
+};
+
+const spotMarks: Part = (picture) => {
+  const { board, view, reading, room } = picture;
   const isFresh = (digit: number, house: string): boolean =>
-    fresh.some((spot) => spot.digit === digit && spot.house === house);
+    reading.newSpots.some((spot) => spot.digit === digit && spot.house === house);
   const standing = (view.written?.spots ?? []).filter(({ digit, house }) => !isFresh(digit, house));
-  const [old, now] = [spotsByCell(board, standing), spotsByCell(board, fresh, true)];
-  const covered = { ...view.written?.settled, ...reading?.so, ...view.next };
+  const [old, now] = [spotsByCell(board, standing), spotsByCell(board, reading.newSpots, true)];
+  const taken = { ...view.written?.settled, ...concluded(picture) };
   return [...new Set([...old.keys(), ...now.keys()])]
-    .filter((name) => !(name in covered))
-    .flatMap((name) =>
-      spotMarkFigures(placeNamed(name), [...(old.get(name) ?? []), ...(now.get(name) ?? [])], room(name)),
-    );
+    .filter((name) => !(name in taken))
+    .flatMap((name) => {
+      const marks = [...(old.get(name) ?? []), ...(now.get(name) ?? [])];
+      return spotMarkFigures(placeNamed(name), marks, room(name));
+    });
 };
 
 const shading: Part = ({ view }) =>

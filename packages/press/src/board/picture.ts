@@ -3,7 +3,7 @@ import type { Paint } from "../colours.ts";
 import { type Extent, extentOf, grown, together } from "../scene/extent.ts";
 import type { Figure } from "../scene/figure.ts";
 import type { LetteredReason } from "../step/letters.ts";
-import { type Reading, readingOf } from "../step/reading.ts";
+import { type Reading, readingOf, type Writes } from "../step/reading.ts";
 import type { Colour } from "../tokens.ts";
 import { clueFigures } from "./clues.ts";
 import { lineFigures } from "./lines.ts";
@@ -18,9 +18,12 @@ import type { Written } from "./written.ts";
 export interface View {
   /** What stands on the board, before the step. */
   readonly written?: Written;
-  readonly step?: Step;
+  /** A step, or several that are said together: what the first digits rest on is drawn with what follows next. */
+  readonly step?: Step | readonly Step[];
   /** Digits that follow later in the step's beat. */
   readonly next?: Readonly<Record<string, number>>;
+  /** Marks that are written when it is said. */
+  readonly writes?: Writes;
   readonly letters?: readonly LetteredReason[];
   /** Rules ringed without a step: what a rule's own beat shows. */
   readonly ringed?: readonly string[];
@@ -54,7 +57,7 @@ export interface Picture {
   readonly puzzle: readonly Figure[];
   /** Round the puzzle and whatever a step may add at its edge. */
   readonly extent: Extent;
-  readonly reading?: Reading;
+  readonly reading: Reading;
   room(cell: string): Room;
   sheet(cell: string): Paint;
 }
@@ -91,8 +94,8 @@ export const pictureOf = (subject: Subject, view: View, ground: Colour): Picture
     ...clues.flatMap((clue) => clueFigures(clue, canvas)),
     ...lineFigures(subject.puzzle, view.lens),
   ];
-  const reading = view.step ? readingOf(view.step) : undefined;
-  const ringed = ringedCells(clues, [...(view.ringed ?? []), ...(reading?.rules ?? [])]);
+  const reading = readingOf({ ...view, steps: [view.step ?? []].flat() });
+  const ringed = ringedCells(clues, [...(view.ringed ?? []), ...reading.rules]);
   const roomOf = (cell: string): Room => {
     const room = roomIn(placeNamed(cell), clues);
     return { ...room, crossed: room.crossed || ringed.has(cell) };
@@ -105,7 +108,7 @@ export const pictureOf = (subject: Subject, view: View, ground: Colour): Picture
     clues,
     puzzle,
     extent: grown(together(puzzle.map(extentOf)) ?? nothing, margin),
-    ...(reading ? { reading } : {}),
+    reading,
     room: remembered(roomOf),
     sheet: (cell) => sheetAt(canvas, middle(placeNamed(cell))),
   };

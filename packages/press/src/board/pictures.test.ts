@@ -95,6 +95,7 @@ const marks: BoardOptions = {
     spots: [{ digit: 9, house: "g/region/h", cells: ["r8c4", "r8c6"] }],
     because: nothing,
   },
+  writes: { cells: { r9c2: [3, 4] } },
   chosen: ["r7c7"],
 };
 

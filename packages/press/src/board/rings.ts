@@ -97,7 +97,7 @@ const withoutOrnaments = (figures: readonly Figure[]): Figure[] => {
 const alongLine = (figures: readonly Figure[]): Figure[] => {
   const rim = (fill: "sheet" | "rule-use", inner: number, outer: number): Figure => ({
     shape: "rim",
-    layer: "bracket",
+    layer: "rim",
     round: withoutOrnaments(figures),
     inner,
     outer,

@@ -14,6 +14,7 @@ export const layers = [
   "region",
   "outline",
   "bracket",
+  "rim",
   "outside",
   "cage",
   "digit",

@@ -42,21 +42,20 @@ const rings = ({ rules }: Reading, { clues, puzzle }: Picture, letters: readonly
       return ringFigures({ figures: puzzle.filter((figure) => figure.of === id), cells, ...(of ? { of } : {}) });
     });
 
-const digitsOf = (reading: Reading, { view, room, sheet }: Picture): Figure[] => {
+const digitsOf = (reading: Reading, { room, sheet }: Picture): Figure[] => {
   const each = (digits: Readonly<Record<string, number>>, draw: (name: string, digit: number) => readonly Figure[]) =>
     Object.entries(digits).flatMap(([name, digit]) => draw(name, digit));
   return [
-    ...each(view.next ?? {}, (name, digit) => thenFigures(digit, placeNamed(name), room(name), sheet(name))),
+    ...each(reading.next, (name, digit) => thenFigures(digit, placeNamed(name), room(name), sheet(name))),
     ...each(reading.so, (name, digit) => soFigures(digit, placeNamed(name), room(name))),
     ...each(reading.ledTo, (name, digit) => [ledToFigure(digit, placeNamed(name), room(name), sheet(name))]),
     ...each(reading.whatIf, (name, digit) => whatIfFigures(digit, placeNamed(name), room(name), sheet(name))),
   ];
 };
 
-/** A step drawn: what it leans on, the houses and rules it uses, what follows. Marks are drawn with those that stand. */
+/** Steps drawn: what they lean on, the houses and rules they use, what follows. Marks are drawn with those that stand. */
 export const stepFigures = (picture: Picture): Figure[] => {
   const { reading, view } = picture;
-  if (!reading) return [];
   const letters = view.letters ?? [];
   return [
     ...bands(reading, picture, letters),

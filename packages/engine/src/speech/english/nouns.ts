@@ -29,21 +29,25 @@ export interface Nouns {
 const severalGrids = (board: Board): boolean => board.puzzle.grids.length > 1;
 const inGrid = (board: Board, grid: Grid): string => (severalGrids(board) ? ` of ${grid.called}` : "");
 
-/** The grid that a cell is named in: the topmost of those that it lies in, for it is drawn on top. */
-const gridOf = (board: Board, cell: Cell): Grid => board.puzzle.grids[board.canvas.grids[cell]!.at(-1)!]!;
+/** The grid that a cell is named in: the one that is spoken of where it lies in it, else the topmost. */
+const gridOf = (board: Board, cell: Cell, spoken: number | undefined): Grid => {
+  const under = board.canvas.grids[cell]!;
+  return board.puzzle.grids[spoken !== undefined && under.includes(spoken) ? spoken : under.at(-1)!]!;
+};
 
 const rowIn = (board: Board, grid: Grid, cell: Cell): number => board.canvas.places[cell]!.row - grid.row + 1;
 const columnIn = (board: Board, grid: Grid, cell: Cell): number => board.canvas.places[cell]!.column - grid.column + 1;
 
-const placedCell = (board: Board, cell: Cell): string => {
-  const grid = gridOf(board, cell);
+const placedCell = (board: Board, cell: Cell, spoken?: number): string => {
+  const grid = gridOf(board, cell, spoken);
   return `row ${rowIn(board, grid, cell)}, column ${columnIn(board, grid, cell)}${inGrid(board, grid)}`;
 };
 
 /** Cells of one grid, those of one row together: "row 2, columns 4 and 5". */
-const placedCells = (board: Board, cells: readonly Cell[]): string => {
-  const grid = board.puzzle.grids.find((_, index) => cells.every((cell) => board.canvas.grids[cell]!.includes(index)));
-  if (!grid) return listed(cells.map((cell) => placedCell(board, cell)));
+const placedCells = (board: Board, cells: readonly Cell[], spoken?: number): string => {
+  const holds = (index: number): boolean => cells.every((cell) => board.canvas.grids[cell]!.includes(index));
+  const grid = board.puzzle.grids[spoken !== undefined && holds(spoken) ? spoken : [...board.puzzle.grids.keys()].findLast(holds)!];
+  if (!grid) return listed(cells.map((cell) => placedCell(board, cell, spoken)));
   const rows = new Map<number, number[]>();
   for (const cell of cells) rows.set(rowIn(board, grid, cell), [...(rows.get(rowIn(board, grid, cell)) ?? []), columnIn(board, grid, cell)]);
   const columns = new Set(cells.map((cell) => columnIn(board, grid, cell)));
@@ -95,14 +99,15 @@ const wordsOf = (board: Board, id: string): Words => {
   return rule.kind.words(rule.instance);
 };
 
-const placedRule = (board: Board, id: string): string => {
+const placedRule = (board: Board, id: string, spoken?: number): string => {
   const { called, noun, at } = wordsOf(board, id);
   const isPair = board.rule(id)!.cells.length === 2;
-  const place = at.length === 0 ? "" : isPair ? ` at ${placedCells(board, at)}` : ` at ${placedCell(board, at[0]!)}`;
+  const place = at.length === 0 ? "" : isPair ? ` at ${placedCells(board, at, spoken)}` : ` at ${placedCell(board, at[0]!, spoken)}`;
   return `the ${called ?? noun}${place}`;
 };
 
-export const nounsFor = (board: Board, style: Style): Nouns => {
+/** `spoken`: the index of the grid that is spoken of, in which shared cells are named. */
+export const nounsFor = (board: Board, style: Style, spoken?: number): Nouns => {
   const house = (id: string): House => board.house(id)!;
   const pointing = style === "pointing";
   const sort = (id: string): string => sortOf(board, house(id));
@@ -117,15 +122,15 @@ export const nounsFor = (board: Board, style: Style): Nouns => {
       for (const id of ids) sorts.set(sort(id), (sorts.get(sort(id)) ?? 0) + 1);
       return listed([...sorts].map(([name, many]) => (many === 1 ? `this ${name}` : `these ${counted(many)} ${plural(name)}`)));
     },
-    cell: (cell) => (pointing ? "this cell" : placedCell(board, cell)),
-    here: (cell) => (pointing ? "here" : `in ${placedCell(board, cell)}`),
+    cell: (cell) => (pointing ? "this cell" : placedCell(board, cell, spoken)),
+    here: (cell) => (pointing ? "here" : `in ${placedCell(board, cell, spoken)}`),
     cells: (cells) => {
-      if (!pointing) return placedCells(board, cells);
+      if (!pointing) return placedCells(board, cells, spoken);
       return cells.length === 1 ? "this cell" : `these ${counted(cells.length)} cells`;
     },
     rule: (id) => {
       const { called, noun } = wordsOf(board, id);
-      return pointing ? `this ${called ?? noun}` : placedRule(board, id);
+      return pointing ? `this ${called ?? noun}` : placedRule(board, id, spoken);
     },
     words: (id) => wordsOf(board, id),
   };

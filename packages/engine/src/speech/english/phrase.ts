@@ -11,6 +11,8 @@ export interface Telling {
   readonly before: Knowledge;
   readonly nouns: Nouns;
   readonly board: Board;
+  /** The step before in the same breath. */
+  readonly previous?: Deduction;
 }
 
 /** The sentence or two of one technique. */

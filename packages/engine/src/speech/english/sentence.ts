@@ -17,3 +17,9 @@ export const sentence = (...pieces: readonly (string | Part | readonly Part[] | 
 /** Sentences one after the other. */
 export const sentences = (...all: readonly (readonly Part[])[]): Part[] =>
   all.filter((parts) => parts.length > 0).flatMap((parts, k) => (k === 0 ? parts : [{ text: " ", role: "plain" } as Part, ...parts]));
+
+const decapital = (text: string): string => (/^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+
+/** A reason that was given before, said again. */
+export const recalled = (parts: readonly Part[]): Part[] =>
+  parts.map((part, k) => (k === 0 ? { ...part, text: `Remember, ${decapital(part.text)}` } : part));

@@ -2,7 +2,7 @@ import type { Board } from "../../board/board.ts";
 import { digitsOf } from "../../board/digits.ts";
 import { isSettled, type Knowledge } from "../../board/knowledge.ts";
 import type { Deduction } from "../../deduce/deduction.ts";
-import { capital, counted, digitsSaid } from "./counts.ts";
+import { aDigit, capital, counted, digitsSaid, listed } from "./counts.ts";
 import { nounsFor } from "./nouns.ts";
 
 const placesOf = (steps: readonly Deduction[]): number[] => steps.flatMap(({ places }) => [...places.values()]);
@@ -28,6 +28,7 @@ export const beatName = (board: Board, steps: readonly Deduction[]): string => {
   if (digits.length > 1 && house) return capital(`${digitsSaid(digitsOf(digits))} in ${nouns.house(house)}`);
   if (digits.length > 0 && house) return capital(`the ${digitsSaid(digitsOf(digits))} of ${nouns.house(house)}`);
   const [because] = hardest.because.houses;
+  if (digits.length > 0) return digits.length === 1 ? capital(`${aDigit(digits[0]!)} more`) : capital(listed(digits.map(aDigit)));
   return because ? capital(nouns.house(because)) : "A mark less";
 };
 
@@ -40,7 +41,7 @@ export const actOpening = (board: Board, steps: readonly Deduction[], before: Kn
   const open = before.settled.filter((is) => !is).length;
   const where = rule && !board.rule(rule)!.wholeGrid ? nouns.rule(rule) : house ? nouns.house(house) : "this cell";
   if (isFirst) return before.settled.some(Boolean) ? `There is enough here to begin: look at ${where}.` : `No digit is given, so we start from the clues: ${where} first.`;
-  return `${capital(counted(open))} ${open === 1 ? "cell is" : "cells are"} open now. On to ${where}.`;
+  return `${capital(counted(open))} to go. ${capital(where)} comes next.`;
 };
 
 /** What an act gave. */

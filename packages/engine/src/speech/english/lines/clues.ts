@@ -1,4 +1,4 @@
-import { count, type Digits, either, isOne, min, none } from "../../../board/digits.ts";
+import { count, type Digits, either, isOne, min, none, without } from "../../../board/digits.ts";
 import { isSettled } from "../../../board/knowledge.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Part } from "../../line.ts";
@@ -43,15 +43,18 @@ const placed = ({ deduction, board, nouns }: Telling): Part | undefined => {
 const sharing = ({ deduction, nouns, board }: Telling): string => {
   const houses = deduction.because.houses.filter((id) => board.house(id));
   if (houses.length === 0) return "";
-  if (nouns.style === "placed") return `; cells that share ${nouns.houses(houses)} differ`;
-  return houses.length === 1 ? `; its cells share a ${nouns.sort(houses[0]!)}, so they differ` : "; cells that share a row, column or region differ";
+  return houses.length < 3 ? `, and its cells differ in ${nouns.houses(houses)}` : ", and cells that share a house differ";
 };
 
 const openSaid = ({ nouns, board }: Telling, open: readonly (readonly [Cell, Digits])[]): Part[] => {
   const digits = open.reduce<Digits>((all, [, left]) => either(all, left), none);
   const cells = open.map(([cell]) => cell);
   const name = nouns.style === "placed" ? nouns.cells(cells) : cells.length === 1 ? "this one" : `these ${counted(cells.length)}`;
-  const said = count(digits) > 4 ? `${cells.length === 1 ? "lacks" : "lack"} some digits` : `${cells.length === 1 ? "is" : "are"} ${digitsSaid(digits, "or")}`;
+  const missing = open.reduce<Digits>((all, [cell, left]) => either(all, without(board.domains[cell]!, left)), none);
+  const said =
+    count(digits) <= 4 || count(missing) > 3
+      ? `${cells.length === 1 ? "is" : "are"} ${digitsSaid(digits, "or")}`
+      : `${cells.length === 1 ? "isn't" : "aren't"} ${aDigitOf(missing)}`;
   return open.length === 0 ? [] : [because(`${name} ${said}`, { cells: namesOf(board, cells) })];
 };
 
@@ -84,8 +87,9 @@ export const clue: Phrase = (telling) => {
   }
   const stands = settled.length === 0 ? [] : [because(` has ${settled.length > 3 ? `${counted(settled.length)} digits` : listed(settled)} already`, { cells: namesOf(board, settledCells) })];
   const left = openSaid(telling, open);
-  if (stands.length === 0) return sentence(left, " on ", ruled, share, aside, ", so ", conclusion(telling));
-  return sentence(ruled, stands, left.length > 0 ? [{ text: " and ", role: "plain" } as Part, ...left] : "", share, aside, ", so ", conclusion(telling));
+  const hence = share || aside ? ": " : ", so ";
+  if (stands.length === 0) return sentence(left, " on ", ruled, share, aside, hence, conclusion(telling));
+  return sentence(ruled, stands, left.length > 0 ? [{ text: " and ", role: "plain" } as Part, ...left] : "", share, aside, hence, conclusion(telling));
 };
 
 /** A house and clues, or several clues, taken together. */

@@ -35,10 +35,13 @@ export const thatLeaves = (telling: Telling): Part => {
   const names = { cells: namesOf(board, cells) };
   const lefts = new Set(cells.map((cell) => leftIn(telling, cell)));
   const [left] = lefts;
-  const many = nouns.style === "placed" ? nouns.cells(cells) : `these ${counted(cells.length)}`;
+  const own = telling.deduction.because.rules.some((id) => isSameSet(board.rule(id)!.cells, cells));
+  const many = nouns.style === "pointing" ? `these ${counted(cells.length)}` : own ? `its ${counted(cells.length)} cells` : nouns.cells(cells);
   if (lefts.size === 1 && count(left!) <= 3) return so(`leaves ${digitsSaid(left!, cells.length === 1 ? "or" : "and")} for ${cells.length === 1 && nouns.style === "pointing" ? "this" : many}`, names);
   return so(`has no room for ${aDigitOf(goneIn(telling))} ${cells.length === 1 ? nouns.here(cells[0]!) : `in ${many}`}`, names);
 };
+
+const isSameSet = (a: readonly Cell[], b: readonly Cell[]): boolean => a.length === b.length && a.every((cell) => b.includes(cell));
 
 const setCells = ({ deduction, before }: Telling): Cell[] => [...deduction.because.facts.keys()].filter((cell) => !isSettled(before, cell));
 

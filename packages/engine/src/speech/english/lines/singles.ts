@@ -22,9 +22,17 @@ const within = ({ board, nouns }: Telling, cell: Cell, house: string): string =>
   return `, in ${nouns.cell(cell)}`;
 };
 
+/** The house that the step before spoke of, where it settled a cell there. */
+const isSameHouse = ({ previous, board }: Telling, house: string): boolean => {
+  const [before] = previous?.places.keys() ?? [];
+  return before !== undefined && previous!.because.houses.includes(house) && board.house(house)!.cells.includes(before);
+};
+
 export const lastCell: Phrase = (telling) => {
   const [cell, digit] = placement(telling);
   const [house] = telling.deduction.because.houses;
+  if (isSameHouse(telling, house!)) return sentence("that leaves ", soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`));
+  if (telling.previous) return sentence("and ", because(telling.nouns.house(house!), { house: house! }), " needs ", soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`));
   return sentence(
     because(telling.nouns.house(house!), { house: house! }),
     " just needs ",
@@ -87,6 +95,7 @@ export const onlyPlace: Phrase = (telling) => {
   const barriers = barriersOf(telling, house, digit);
   const reasons = joined([haveOne(telling, barriers), knownOut(telling, barriers.open), tooSmall(telling, barriers.limits)]);
   const target = soHere(telling, nouns.style === "pointing" ? "it's here" : `it is ${nouns.here(cell)}`);
+  if (reasons.length > 0 && isSameHouse(telling, house)) return sentence(`then the ${digit}: `, reasons, ", so ", target);
   if (reasons.length === 0) return sentence(`the ${digit} of `, because(nouns.house(house), { house }), " has one place left", ": ", target);
   return sentence(`${digit} in `, because(nouns.house(house), { house }), ": ", reasons, ", so ", target);
 };
