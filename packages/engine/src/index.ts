@@ -8,7 +8,7 @@ export { accept } from "./puzzle/accept.ts";
 export type { Canvas, Cell, Place } from "./puzzle/canvas.ts";
 export { nameOf, placeOf } from "./puzzle/canvas.ts";
 export type { Draft, Grid, Problem, Puzzle } from "./puzzle/puzzle.ts";
-export type { Words } from "./rules/contract.ts";
 export { type Reading, read } from "./puzzle/read.ts";
+export type { Words } from "./rules/contract.ts";
 export { kinds } from "./rules/registry.ts";
 export type { About, Part } from "./speech/line.ts";

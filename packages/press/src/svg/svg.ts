@@ -1,14 +1,15 @@
 import type { Colours, Paint } from "../colours.ts";
 import { type Extent, extentOf } from "../scene/extent.ts";
-import type { Figure, Fill, PatternName, Pen, Rim, Text } from "../scene/figure.ts";
-import { runsOf, widthOf } from "../scene/letters.ts";
+import type { Figure, PatternName, Rim } from "../scene/figure.ts";
 import { figuresOf, type Scene } from "../scene/scene.ts";
 import { type Colour, faces } from "../tokens.ts";
-import { type Attributes, element, escaped } from "./element.ts";
+import { element, escaped } from "./element.ts";
+import { type Context, looks, patternId } from "./looks.ts";
 import { arcData, dataOf, length } from "./path.ts";
 import { patternElement } from "./patterns.ts";
 import { maskOf } from "./rim.ts";
-import { rootFace, type Setting, typeOf } from "./type.ts";
+import { textElements } from "./text.ts";
+import { rootFace, type Setting } from "./type.ts";
 
 export interface SvgOptions {
   readonly extent: Extent;
@@ -26,84 +27,6 @@ export interface SvgOptions {
   /** Begins the ids inside, so that several pictures can stand on one page. */
   readonly id?: string;
 }
-
-interface Context {
-  readonly colours: Colours;
-  readonly setting: Setting;
-  readonly id: string;
-}
-
-const patternId = (id: string, name: PatternName): string => `${id}-${name}`;
-
-const filled = (fill: Fill | undefined, { colours, id }: Context): Attributes => {
-  if (fill === undefined) return {};
-  return {
-    fill: typeof fill === "object" && "pattern" in fill ? `url(#${patternId(id, fill.pattern)})` : colours(fill),
-  };
-};
-
-const stroked = (pen: Pen | undefined, { colours }: Context): Attributes =>
-  pen === undefined
-    ? {}
-    : {
-        stroke: colours(pen.paint),
-        "stroke-width": length(pen.width),
-        "stroke-dasharray": pen.dash?.map(length).join(" "),
-        "stroke-linecap": pen.cap === "butt" ? undefined : pen.cap,
-        "stroke-linejoin": pen.join === "miter" ? undefined : pen.join,
-      };
-
-const looks = (figure: Figure, context: Context): Attributes => ({
-  ...filled(figure.fill, context),
-  ...stroked(figure.pen, context),
-  opacity: figure.opacity?.toString(),
-  "data-of": figure.of,
-});
-
-const starts = ({ at: [x], text, size, weight = 500, anchor = "middle" }: Text): number =>
-  x - { start: 0, middle: 0.5, end: 1 }[anchor] * widthOf(text, weight) * size;
-
-const ownPaths = (
-  { at: [, y], size }: Text,
-  x: number,
-  outlines: readonly (readonly (readonly [number, number])[])[],
-) =>
-  dataOf(
-    outlines.map((points) => ({
-      points: points.map(([dx, dy]) => [x + dx * size, y + dy * size] as const),
-      closed: true,
-    })),
-  );
-
-/** The text itself: one element where the font has all of it, else pieces with our own letters between. */
-const letters = (figure: Text, attributes: Attributes, setting: Setting): string => {
-  const { at, text, size, weight = 500, face = rootFace, anchor = "middle" } = figure;
-  const type = { "font-size": length(size), ...typeOf(setting, face, weight) };
-  const set = (x: number, from: string, content: string): string =>
-    element(
-      "text",
-      { x: length(x), y: length(at[1]), "text-anchor": from === "start" ? undefined : from, ...type, ...attributes },
-      escaped(content),
-    );
-  const runs = runsOf(text, weight);
-  if (runs.every((run) => "text" in run)) return set(at[0], anchor, text);
-  const left = starts(figure);
-  return runs
-    .map((run) =>
-      "text" in run
-        ? set(left + run.x * size, "start", run.text)
-        : element("path", { d: ownPaths(figure, left + run.x * size, run.own.outlines), ...attributes }),
-    )
-    .join("");
-};
-
-const textElements = (figure: Text, context: Context): string => {
-  const own = letters(figure, { fill: context.colours("ink"), ...looks(figure, context) }, context.setting);
-  if (!figure.halo) return own;
-  const { paint, width } = figure.halo;
-  const pen = stroked({ paint, width: 2 * width, join: "round" }, context);
-  return letters(figure, { ...pen, opacity: figure.opacity?.toString() }, context.setting) + own;
-};
 
 const plain: Context["colours"] = (paint: Paint) => (paint === "dot-white" ? "#fff" : "#000");
 
