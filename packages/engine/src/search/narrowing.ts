@@ -28,7 +28,8 @@ interface Constraint {
   readonly narrow: Propagator;
 }
 
-const ranks = 3;
+const ranks = 4;
+const E1 = (globalThis as any).process?.env.E1;
 const slow: ReadonlySet<string> = new Set(["sum", "automaton", "table", "run", "same-digits", "classes"]);
 
 /** The only place left for a digit. */
@@ -70,6 +71,7 @@ export const narrowingOf = (model: Model): Narrowing => {
   const peers = model.peers.map((cells) => Int32Array.from(cells));
   const constraints: Constraint[] = [
     ...model.complete.map((set) => ({ cells: set.cells, rank: 0, narrow: singles(set, now) })),
+    ...(E1 ? model.complete.map((set) => ({ cells: set.cells, rank: 3, narrow: propagatorOf({ term: "different", owner: "", cells: set.cells, digits: set.digits }) })) : []),
     ...model.terms.map((term) => ({
       cells: term.cells,
       rank: slow.has(term.term) ? 2 : 1,
