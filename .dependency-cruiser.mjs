@@ -1,6 +1,7 @@
 // The walls: imports go leftwards only, engine <- press <- page, shelf, cli, studio. Checked by scripts/walls.mjs.
 
-const test = String.raw`\.test\.ts$`;
+/** Tests, and what a kind brings to them: its cases and its encoding for the outside oracle. */
+const test = String.raw`\.(test|cases|oracle)\.ts$`;
 const engine = "^packages/engine/src/";
 const press = "^packages/press/src/";
 const pressFiles = `${press}files/`;

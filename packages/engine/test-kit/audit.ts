@@ -1,8 +1,8 @@
-import { type Digits, listOf } from "../src/board/digits.ts";
 import type { Board } from "../src/board/board.ts";
+import { type Digits, listOf } from "../src/board/digits.ts";
 import type { Step } from "../src/deduce/step.ts";
 import type { Plan, PlanBeat } from "../src/order/plan.ts";
-import { definitionOf, type Definition } from "../src/prove/definition.ts";
+import { type Definition, definitionOf } from "../src/prove/definition.ts";
 import { prove } from "../src/prove/prove.ts";
 import { needless } from "../src/prove/small.ts";
 
@@ -38,7 +38,10 @@ const placeOf = (board: Board): Place => {
   const apart = new Map<string, (readonly string[])[]>();
   for (const [id, house] of about.houses) apart.set(id, [names(house.cells)]);
   for (const [id, rule] of about.rules)
-    apart.set(id, rule.scopes.flatMap((scope) => ("different" in scope ? [names(scope.cells)] : [])));
+    apart.set(
+      id,
+      rule.scopes.flatMap((scope) => ("different" in scope ? [names(scope.cells)] : [])),
+    );
   return { about, board, apart, domain: (cell) => listOf(about.domains[about.cellOf.get(cell)!] as Digits) };
 };
 
@@ -52,7 +55,10 @@ const settle = (place: Place, state: State, cell: string, digit: Digit): void =>
 };
 
 const begin = (place: Place): State => {
-  const state: State = { possible: new Map(place.about.names.map((name) => [name, new Set(place.domain(name))])), settled: new Map() };
+  const state: State = {
+    possible: new Map(place.about.names.map((name) => [name, new Set(place.domain(name))])),
+    settled: new Map(),
+  };
   for (const [cell, digit] of place.board.givens) settle(place, state, place.about.names[cell]!, digit);
   return state;
 };
@@ -63,11 +69,14 @@ const isNew = (state: State, { places, removes }: Step): boolean =>
 const lawsOf = (place: Place, state: State, step: Step): string[] => {
   const faults: string[] = [];
   for (const [cell, digits] of Object.entries(step.because.facts)) {
-    if ([...state.possible.get(cell)!].some((digit) => !digits.includes(digit))) faults.push(`fact about ${cell} is not earned`);
-    if (digits.length >= place.domain(cell).length && place.domain(cell).length > 1) faults.push(`fact about ${cell} is its whole domain`);
+    if ([...state.possible.get(cell)!].some((digit) => !digits.includes(digit)))
+      faults.push(`fact about ${cell} is not earned`);
+    if (digits.length >= place.domain(cell).length && place.domain(cell).length > 1)
+      faults.push(`fact about ${cell} is its whole domain`);
   }
   for (const [cell, digits] of Object.entries(step.removes))
-    for (const digit of digits) if (!state.possible.get(cell)!.has(digit)) faults.push(`${digit} was gone from ${cell} already`);
+    for (const digit of digits)
+      if (!state.possible.get(cell)!.has(digit)) faults.push(`${digit} was gone from ${cell} already`);
   for (const cell of Object.keys(step.places)) if (state.settled.has(cell)) faults.push(`${cell} was settled already`);
   if (!isNew(state, step)) faults.push("nothing new");
   return faults;
@@ -76,12 +85,16 @@ const lawsOf = (place: Place, state: State, step: Step): string[] => {
 const provedLaws = (place: Place, step: Step): string[] => {
   const verdict = prove(step, place.about);
   if (verdict.verdict !== "proved") return [`${verdict.verdict}: ${verdict.failed}`];
-  if (step.assume) return (step.steps ?? []).flatMap((sub) => needless(sub, place.about).map((name) => `${sub.n}: ${name} is not needed`));
+  if (step.assume)
+    return (step.steps ?? []).flatMap((sub) =>
+      needless(sub, place.about).map((name) => `${sub.n}: ${name} is not needed`),
+    );
   return needless(step, place.about).map((name) => `${name} is not needed`);
 };
 
 const conclude = (place: Place, state: State, step: Step): void => {
-  for (const [cell, digits] of Object.entries(step.removes)) for (const digit of digits) state.possible.get(cell)!.delete(digit);
+  for (const [cell, digits] of Object.entries(step.removes))
+    for (const digit of digits) state.possible.get(cell)!.delete(digit);
   for (const [cell, digit] of Object.entries(step.places)) settle(place, state, cell, digit);
 };
 
@@ -129,22 +142,29 @@ const isAccounted = ({ place, state, written, said, rules }: Look, cell: string,
   rules.some((rule) => aloneForbids(place, rule, cell, digit));
 
 const isShown = (look: Look, cell: string, digits: readonly Digit[]): boolean =>
-  look.state.settled.has(cell) || look.place.domain(cell).every((digit) => digits.includes(digit) || isAccounted(look, cell, digit));
+  look.state.settled.has(cell) ||
+  look.place.domain(cell).every((digit) => digits.includes(digit) || isAccounted(look, cell, digit));
 
 const factsShown = (look: Look, step: Step): boolean =>
-  Object.entries(step.because.facts).every(([cell, digits]) => isShown({ ...look, rules: step.because.rules }, cell, digits));
+  Object.entries(step.because.facts).every(([cell, digits]) =>
+    isShown({ ...look, rules: step.because.rules }, cell, digits),
+  );
 
 const unshownMarks = (look: Look, beat: PlanBeat): string[] => {
   const faults: string[] = [];
   for (const [cell, digits] of Object.entries(beat.writes.cells)) {
     if (!isShown(look, cell, digits)) faults.push(`beat ${beat.n}: marks in ${cell}`);
-    if ([...look.state.possible.get(cell)!].some((digit) => !digits.includes(digit))) faults.push(`beat ${beat.n}: marks in ${cell} lack a digit`);
+    if ([...look.state.possible.get(cell)!].some((digit) => !digits.includes(digit)))
+      faults.push(`beat ${beat.n}: marks in ${cell} lack a digit`);
   }
   for (const spot of beat.writes.spots) {
     const cells = look.place.about.houses.get(spot.house)!.cells.map((cell) => look.place.about.names[cell]!);
     const others = cells.filter((cell) => !spot.cells.includes(cell));
     const fine = others.every(
-      (cell) => look.state.settled.has(cell) || !look.place.domain(cell).includes(spot.digit) || isAccounted(look, cell, spot.digit),
+      (cell) =>
+        look.state.settled.has(cell) ||
+        !look.place.domain(cell).includes(spot.digit) ||
+        isAccounted(look, cell, spot.digit),
     );
     if (!fine) faults.push(`beat ${beat.n}: ${spot.digit} in ${spot.house}`);
   }
@@ -166,19 +186,30 @@ export const audit = (plan: Plan, board: Board, { proofs = true } = {}): Audit =
     for (const n of beat.steps) {
       const step = byNumber.get(String(n))!;
       if (step !== plan.steps[at++]) faults.push(`step ${n} is not in its place`);
-      faults.push(...[...lawsOf(place, state, step), ...(proofs ? provedLaws(place, step) : [])].map((fault) => `step ${n} (${step.technique}): ${fault}`));
+      faults.push(
+        ...[...lawsOf(place, state, step), ...(proofs ? provedLaws(place, step) : [])].map(
+          (fault) => `step ${n} (${step.technique}): ${fault}`,
+        ),
+      );
       const again = step.because.recalls.map((earlier) => byNumber.get(String(earlier))!);
       if (again.length > 2) faults.push(`step ${n} recalls more than two steps`);
       const look: Look = { place, state, written, said: [...said, ...again], rules: step.because.rules };
-      for (const [cell, digits] of Object.entries(step.because.facts)) if (!isShown(look, cell, digits)) unshown.push(`step ${n}: ${cell}`);
+      for (const [cell, digits] of Object.entries(step.because.facts))
+        if (!isShown(look, cell, digits)) unshown.push(`step ${n}: ${cell}`);
       for (const earlier of again)
-        if (!factsShown({ ...look, said: [...said, ...again.filter((other) => other !== earlier)] }, earlier)) unshown.push(`step ${n} recalls ${earlier.n}`);
+        if (!factsShown({ ...look, said: [...said, ...again.filter((other) => other !== earlier)] }, earlier))
+          unshown.push(`step ${n} recalls ${earlier.n}`);
       said.push(step);
       recalled.push(...again);
       conclude(place, state, step);
     }
     const spoken = [...said, ...recalled];
-    unshown.push(...unshownMarks({ place, state, written, said: spoken, rules: spoken.flatMap(({ because }) => because.rules) }, beat));
+    unshown.push(
+      ...unshownMarks(
+        { place, state, written, said: spoken, rules: spoken.flatMap(({ because }) => because.rules) },
+        beat,
+      ),
+    );
     for (const [cell, digits] of Object.entries(beat.writes.cells)) written.marks.set(cell, new Set(digits));
     for (const spot of beat.writes.spots) {
       const old = written.spots.findIndex(({ digit, house }) => digit === spot.digit && house === spot.house);

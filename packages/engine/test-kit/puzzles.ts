@@ -3,7 +3,8 @@ import type { Problem, Puzzle } from "../src/puzzle/puzzle.ts";
 import { read } from "../src/puzzle/read.ts";
 import type { Kind } from "../src/rules/contract.ts";
 
-const line = ({ line, column, read, right }: Problem): string => `${line}:${column} read ${read}; right would be ${right}`;
+const line = ({ line, column, read, right }: Problem): string =>
+  `${line}:${column} read ${read}; right would be ${right}`;
 
 /** The puzzle of a file that must be sound; throws with its problems where it is not. */
 export const puzzleOf = (text: string, kinds?: readonly Kind[]): Puzzle => {

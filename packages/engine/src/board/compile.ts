@@ -2,7 +2,7 @@ import type { Canvas, Cell } from "../puzzle/canvas.ts";
 import type { Grid, Puzzle } from "../puzzle/puzzle.ts";
 import { cellsAt, digitsIn, domainsOf } from "../rules/cells.ts";
 import type { Kind, Scope } from "../rules/contract.ts";
-import { kindNamed, kinds as allKinds } from "../rules/registry.ts";
+import { kinds as allKinds, kindNamed } from "../rules/registry.ts";
 import { resolved, settingOf } from "../rules/setting.ts";
 import type { Board, Group, House, RuleInstance } from "./board.ts";
 import { count, digitsOf } from "./digits.ts";
@@ -24,10 +24,26 @@ const housesOf = (grid: Grid, index: number, canvas: Canvas): House[] => {
     label,
   });
   const lines = range(grid.size);
-  const rows = lines.map((row) => house("row", `${row + 1}`, lines.map((column) => cell(row, column))));
-  const columns = lines.map((column) => house("column", `${column + 1}`, lines.map((row) => cell(row, column))));
+  const rows = lines.map((row) =>
+    house(
+      "row",
+      `${row + 1}`,
+      lines.map((column) => cell(row, column)),
+    ),
+  );
+  const columns = lines.map((column) =>
+    house(
+      "column",
+      `${column + 1}`,
+      lines.map((row) => cell(row, column)),
+    ),
+  );
   const regions = [...new Set(grid.regions ?? [])].map((letter) =>
-    house("region", letter, grid.regions!.flatMap((other, k) => (other === letter ? [cell(Math.floor(k / grid.size), k % grid.size)] : []))),
+    house(
+      "region",
+      letter,
+      grid.regions!.flatMap((other, k) => (other === letter ? [cell(Math.floor(k / grid.size), k % grid.size)] : [])),
+    ),
   );
   return [...regions, ...rows, ...columns];
 };

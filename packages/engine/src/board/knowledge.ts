@@ -15,7 +15,11 @@ export const at = (knowledge: Knowledge, cell: Cell): Digits => knowledge.possib
 export const isSettled = (knowledge: Knowledge, cell: Cell): boolean => knowledge.settled[cell]!;
 
 /** Settles cells and lets sight act: the digit leaves every cell that each of them sees. */
-export const withPlaced = (knowledge: Knowledge, board: Board, places: Iterable<readonly [Cell, number]>): Knowledge => {
+export const withPlaced = (
+  knowledge: Knowledge,
+  board: Board,
+  places: Iterable<readonly [Cell, number]>,
+): Knowledge => {
   const possible = [...knowledge.possible];
   const settled = [...knowledge.settled];
   for (const [cell, digit] of places) {

@@ -1,5 +1,6 @@
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Board } from "./board.ts";
+import { remembered } from "./remembered.ts";
 
 /** What two cells that see each other share: a house, or a rule whose cells may not repeat a digit. */
 export interface Link {
@@ -7,9 +8,7 @@ export interface Link {
   readonly id: string;
 }
 
-const tables = new WeakMap<Board, ReadonlyMap<number, readonly Link[]>>();
-
-const tableOf = (board: Board): ReadonlyMap<number, readonly Link[]> => {
+const tableOf = remembered((board: Board): ReadonlyMap<number, readonly Link[]> => {
   const table = new Map<number, Link[]>();
   const add = (cells: readonly Cell[], link: Link): void => {
     for (const a of cells)
@@ -24,11 +23,8 @@ const tableOf = (board: Board): ReadonlyMap<number, readonly Link[]> => {
   for (const { id, cells } of board.houses) add(cells, { kind: "house", id });
   for (const { rule, cells } of board.groups) add(cells, { kind: "rule", id: rule });
   return table;
-};
+});
 
 /** Everything through which one cell sees another; houses first, and none where they don't see each other. */
-export const linksBetween = (board: Board, a: Cell, b: Cell): readonly Link[] => {
-  let table = tables.get(board);
-  if (!table) tables.set(board, (table = tableOf(board)));
-  return table.get(a * board.domains.length + b) ?? [];
-};
+export const linksBetween = (board: Board, a: Cell, b: Cell): readonly Link[] =>
+  tableOf(board).get(a * board.domains.length + b) ?? [];

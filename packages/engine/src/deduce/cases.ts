@@ -42,7 +42,9 @@ export const casesOf = (cells: readonly Cell[], terms: readonly Term[]): Cases =
     const local = { ...term, cells: term.cells.map((cell) => place.get(cell)!) };
     return { propagate: propagatorOf(local), cells: local.cells };
   });
-  const watching: number[][] = cells.map((_, k) => watchers.flatMap(({ cells: bound }, w) => (bound.includes(k) ? [w] : [])));
+  const watching: number[][] = cells.map((_, k) =>
+    watchers.flatMap(({ cells: bound }, w) => (bound.includes(k) ? [w] : [])),
+  );
 
   const digits = new Int32Array(cells.length);
   const isDue = new Uint8Array(watchers.length);
@@ -95,7 +97,8 @@ export const casesOf = (cells: readonly Cell[], terms: readonly Term[]): Cases =
   const findOne = (wanted: Int32Array, budget: { left: number }): boolean => {
     let best = -1;
     for (let k = 0; k < digits.length; k++)
-      if (!isOne(digits[k] as Digits) && (best < 0 || count(digits[k] as Digits) < count(digits[best] as Digits))) best = k;
+      if (!isOne(digits[k] as Digits) && (best < 0 || count(digits[k] as Digits) < count(digits[best] as Digits)))
+        best = k;
     if (best < 0) return true;
     const saved = digits.slice();
     const fresh = digits[best]! & wanted[best]!;

@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
-import { isBroken, isSettled, isSolved, type Knowledge, startOf, at } from "../board/knowledge.ts";
-import { type Digits, both, has } from "../board/digits.ts";
+import { both, type Digits, has } from "../board/digits.ts";
+import { at, isBroken, isSettled, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { after } from "./after.ts";
 import type { Deduction, Technique } from "./deduction.ts";
@@ -8,7 +8,7 @@ import { effortOf, travel } from "./effort.ts";
 import { gather } from "./gather.ts";
 import { type Judge, judgeOf, type Prove } from "./judge.ts";
 import { techniques } from "./registry.ts";
-import { isWorkedOut, traced, type Trail, trailOf } from "./trace.ts";
+import { isWorkedOut, type Trail, traced, trailOf } from "./trace.ts";
 import { whatIf } from "./what-if.ts";
 
 /** The steps that lead to the next digit, each small and proved; the last one settles a cell. */
@@ -42,7 +42,12 @@ const isNew = ({ places, removes }: Deduction, knowledge: Knowledge): boolean =>
   [...removes].some(([cell, digits]) => both(at(knowledge, cell), digits) !== 0);
 
 /** The placement that is easiest from here, and the steps it needs; the trail holds what was found on the way. */
-const easiest = (placements: readonly Deduction[], local: Knowledge, trail: Trail, context: Context): Burst | undefined => {
+const easiest = (
+  placements: readonly Deduction[],
+  local: Knowledge,
+  trail: Trail,
+  context: Context,
+): Burst | undefined => {
   const { board, judge, eye } = context;
   const worked = isWorkedOut(local, board);
   const openFacts = (deduction: Deduction): number => {
@@ -65,7 +70,8 @@ const easiest = (placements: readonly Deduction[], local: Knowledge, trail: Trai
     const burst = traced(whole, local, board, judge);
     if (!burst) continue;
     tried++;
-    const cost = burst.reduce((sum, step) => sum + effortOf(step, local), 0) + travel(board, eye, [...deduction.places.keys()]);
+    const cost =
+      burst.reduce((sum, step) => sum + effortOf(step, local), 0) + travel(board, eye, [...deduction.places.keys()]);
     if (!best || cost < best.cost) best = { burst, cost };
   }
   return best?.burst;
@@ -84,7 +90,10 @@ const nextBurst = (state: Knowledge, context: Context): Burst | undefined => {
   };
   for (let tier = 0; ; ) {
     if (isBroken(local)) return undefined;
-    const found = tier < tiers.length ? gather(local, board, tiers[tier]!).filter(usable) : [whatIfHere(local, context)].filter((step) => step !== undefined);
+    const found =
+      tier < tiers.length
+        ? gather(local, board, tiers[tier]!).filter(usable)
+        : [whatIfHere(local, context)].filter((step) => step !== undefined);
     const placements = found.filter(({ places }) => places.size > 0);
     const burst = placements.length > 0 ? easiest(placements, local, trail, context) : undefined;
     if (burst) return burst;
@@ -114,7 +123,11 @@ const tiersOf = (ladder: readonly Technique[], level: number): Technique[][] =>
     .map((tier) => ladder.filter((technique) => technique.level === tier));
 
 /** Everything that reasoning finds from the start, step by step, until the grid is solved or the wanted level ends. */
-export function* chainOf(board: Board, prove: Prove, options: ChainOptions = {}): Generator<{ settled: number; of: number }, Chain> {
+export function* chainOf(
+  board: Board,
+  prove: Prove,
+  options: ChainOptions = {},
+): Generator<{ settled: number; of: number }, Chain> {
   const { level = 5, ladder = techniques } = options;
   const judge = judgeOf(board, prove);
   const tiers = tiersOf(ladder, level);

@@ -47,4 +47,11 @@ export const claimOf = (board: Board, deduction: Deduction): Claim => ({
 });
 
 const subSteps = (board: Board, { steps = [] }: Deduction): Step[] =>
-  steps.map((step, k) => ({ ...claimOf(board, step), n: `${k + 1}`, technique: step.technique, level: step.level, say: "", seconds: 0 }));
+  steps.map((step, k) => ({
+    ...claimOf(board, step),
+    n: `${k + 1}`,
+    technique: step.technique,
+    level: step.level,
+    say: "",
+    seconds: 0,
+  }));

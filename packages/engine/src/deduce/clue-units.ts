@@ -1,5 +1,6 @@
 import type { Board, RuleInstance } from "../board/board.ts";
 import type { Digits } from "../board/digits.ts";
+import { remembered } from "../board/remembered.ts";
 import { type Unit, unitOf } from "./unit.ts";
 
 const unitsOfRule = (board: Board, { id, kind, instance, wholeGrid, leftOut }: RuleInstance): Unit[] => {
@@ -9,17 +10,10 @@ const unitsOfRule = (board: Board, { id, kind, instance, wholeGrid, leftOut }: R
   return terms.filter(({ term }) => term !== "different").map((term) => unitOf(board, { rules: [id], terms: [term] }));
 };
 
-const made = new WeakMap<Board, readonly Unit[]>();
-
 /** The clues of the board one by one; a whole-grid rule is as many clues as it has terms. */
-export const clueUnits = (board: Board): readonly Unit[] => {
-  let units = made.get(board);
-  if (!units) {
-    units = board.rules.flatMap((rule) => unitsOfRule(board, rule));
-    made.set(board, units);
-  }
-  return units;
-};
+export const clueUnits = remembered((board: Board): readonly Unit[] =>
+  board.rules.flatMap((rule) => unitsOfRule(board, rule)),
+);
 
 /** The domains of a unit's cells, as the grids alone give them. */
 export const domainsOfUnit = (board: Board, { cells }: Unit): Digits[] => cells.map((cell) => board.domains[cell]!);

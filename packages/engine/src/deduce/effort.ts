@@ -32,6 +32,8 @@ export const effortOf = (deduction: Deduction, knowledge: Knowledge): number => 
 export const travel = (board: Board, from: readonly Cell[], to: readonly Cell[]): number => {
   if (from.length === 0 || to.length === 0) return 0;
   const share = board.houses.some(({ cells }) => cells.includes(to[0]!) && from.some((cell) => cells.includes(cell)));
-  const sameGrid = board.canvas.grids[to[0]!]!.some((grid) => from.some((cell) => board.canvas.grids[cell]!.includes(grid)));
+  const sameGrid = board.canvas.grids[to[0]!]!.some((grid) =>
+    from.some((cell) => board.canvas.grids[cell]!.includes(grid)),
+  );
   return share ? 0 : sameGrid ? 0.8 : 2.5;
 };

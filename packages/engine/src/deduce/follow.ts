@@ -13,7 +13,13 @@ import { type Trail, traced, trailOf } from "./trace.ts";
  * Facts that only sight inside the what-if explains are put as what is seen: the digit set on trial (or placed since)
  * and the house or rule through which it is seen, so that a sub-step stands by itself.
  */
-const spelledOut = (deduction: Deduction, outside: Knowledge, inside: Knowledge, trail: Trail, board: Board): Deduction => {
+const spelledOut = (
+  deduction: Deduction,
+  outside: Knowledge,
+  inside: Knowledge,
+  trail: Trail,
+  board: Board,
+): Deduction => {
   const because = gathering().all({ ...deduction.because, facts: new Map() });
   for (const [cell, digits] of deduction.because.facts) {
     let own: Digits = digits;
@@ -67,7 +73,9 @@ export const follow = (outside: Knowledge, start: Knowledge, following: Followin
     const inner = found.length === 0 ? following.stuck?.(inside) : undefined;
     if (found.length === 0 && !inner) return undefined;
     for (const deduction of inner ? [inner] : found) {
-      const fresh = [...deduction.places].filter(([place, digit]) => !isSettled(inside, place) && has(at(inside, place), digit));
+      const fresh = [...deduction.places].filter(
+        ([place, digit]) => !isSettled(inside, place) && has(at(inside, place), digit),
+      );
       const gone = [...deduction.removes].filter(([place, digits]) => (at(inside, place) & digits) !== 0);
       if (fresh.length === 0 && gone.length === 0) continue;
       const emptied = gone.find(([place, digits]) => isWithin(at(inside, place), digits));

@@ -1,4 +1,5 @@
 import type { Board, House, RuleInstance } from "../board/board.ts";
+import { remembered } from "../board/remembered.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Term } from "../terms/term.ts";
 import { combinations } from "./combinations.ts";
@@ -27,11 +28,17 @@ const shared = (a: readonly Cell[], b: readonly Cell[]): number => a.filter((cel
 const sizeOf = (...sets: readonly (readonly Cell[])[]): number => new Set(sets.flat()).size;
 
 const joined = (board: Board, clues: readonly Clue[], house?: House): Unit =>
-  unitOf(board, { rules: clues.map(({ rule }) => rule.id), terms: clues.flatMap(({ terms }) => terms), ...(house ? { houses: [house.id] } : {}) });
+  unitOf(board, {
+    rules: clues.map(({ rule }) => rule.id),
+    terms: clues.flatMap(({ terms }) => terms),
+    ...(house ? { houses: [house.id] } : {}),
+  });
 
 /** A house with one clue that has two or more cells in it, and with all such clues at once. */
 const inHouse = (board: Board, house: House, clues: readonly Clue[]): Unit[] => {
-  const touching = clues.filter(({ cells }) => shared(cells, house.cells) >= 2 && sizeOf(cells, house.cells) <= mostCells);
+  const touching = clues.filter(
+    ({ cells }) => shared(cells, house.cells) >= 2 && sizeOf(cells, house.cells) <= mostCells,
+  );
   const single = touching.map((clue) => joined(board, [clue], house));
   const most = touching.slice(0, mostClues);
   const isMany = most.length > 1 && sizeOf(house.cells, ...most.map(({ cells }) => cells)) <= mostCells;
@@ -44,15 +51,9 @@ const crossing = (board: Board, clues: readonly Clue[]): Unit[] =>
     .filter(([a, b]) => shared(a!.cells, b!.cells) > 0 && sizeOf(a!.cells, b!.cells) <= mostCells)
     .map((pair) => joined(board, pair));
 
-const made = new WeakMap<Board, readonly Unit[]>();
-
 /** Houses and clues that are worth being looked at together: those that share cells. */
-export const jointUnits = (board: Board): readonly Unit[] => {
-  let units = made.get(board);
-  if (!units) {
-    const clues = cluesOf(board);
-    units = [...crossing(board, clues), ...board.houses.filter(({ complete }) => complete).flatMap((house) => inHouse(board, house, clues))];
-    made.set(board, units);
-  }
-  return units;
-};
+export const jointUnits = remembered((board: Board): readonly Unit[] => {
+  const clues = cluesOf(board);
+  const houses = board.houses.filter(({ complete }) => complete);
+  return [...crossing(board, clues), ...houses.flatMap((house) => inHouse(board, house, clues))];
+});

@@ -24,7 +24,17 @@ export interface Judge {
 }
 
 const keyOf = ({ places, removes, because, assume, contradiction }: Deduction): string =>
-  JSON.stringify([[...places], [...removes], [...because.facts], because.houses, because.rules, because.spots, because.relations, assume, contradiction]);
+  JSON.stringify([
+    [...places],
+    [...removes],
+    [...because.facts],
+    because.houses,
+    because.rules,
+    because.spots,
+    because.relations,
+    assume,
+    contradiction,
+  ]);
 
 export const judgeOf = (board: Board, prove: Prove): Judge => {
   const known = new Map<string, Verdict>();
@@ -32,8 +42,8 @@ export const judgeOf = (board: Board, prove: Prove): Judge => {
   const refusals: Refusal[] = [];
   const judge = (deduction: Deduction): Verdict => {
     const key = keyOf(deduction);
-    let verdict = known.get(key);
-    if (!verdict) known.set(key, (verdict = prove(claimOf(board, deduction))));
+    const verdict = known.get(key) ?? prove(claimOf(board, deduction));
+    known.set(key, verdict);
     return verdict;
   };
   return {

@@ -1,5 +1,5 @@
-import type { Link } from "../board/links.ts";
 import { both, type Digits, either } from "../board/digits.ts";
+import type { Link } from "../board/links.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction, Reasons, Related, Spot } from "./deduction.ts";
 
@@ -44,7 +44,13 @@ export const gathering = (): Gathering => {
       return self;
     },
     get reasons() {
-      return { facts: new Map(facts), spots: [...spots], relations: [...relations], houses: [...houses], rules: [...rules] };
+      return {
+        facts: new Map(facts),
+        spots: [...spots],
+        relations: [...relations],
+        houses: [...houses],
+        rules: [...rules],
+      };
     },
   };
   return self;
@@ -62,7 +68,12 @@ export const placing = (technique: string, level: number, cell: Cell, digit: num
 });
 
 /** A deduction that takes digits out of cells. */
-export const removing = (technique: string, level: number, removes: ReadonlyMap<Cell, Digits>, because: Reasons): Deduction => ({
+export const removing = (
+  technique: string,
+  level: number,
+  removes: ReadonlyMap<Cell, Digits>,
+  because: Reasons,
+): Deduction => ({
   ...nothing,
   technique,
   level,

@@ -44,17 +44,25 @@ const waysToDrop = (deduction: Deduction, board: Board): Without[] => {
  */
 export const shrink = (deduction: Deduction, board: Board, holds: Holds): Deduction | undefined => {
   if (!holds(deduction)) return undefined;
-  return waysToDrop(deduction, board).reduce((kept, drop) => {
+  let kept = deduction;
+  for (const drop of waysToDrop(deduction, board)) {
     const fewer = { ...kept, because: drop(kept.because) };
-    return holds(fewer) ? fewer : kept;
-  }, deduction);
+    if (holds(fewer)) kept = fewer;
+  }
+  return kept;
 };
 
 /**
  * Widens facts about open cells by digits that had to be worked out to be gone (`workedOut`), where the claim stands
  * without that: the less a step leans on, the less must be remembered.
  */
-export const widened = (deduction: Deduction, knowledge: Knowledge, board: Board, workedOut: (cell: Cell, digit: number) => boolean, holds: Holds): Deduction => {
+export const widened = (
+  deduction: Deduction,
+  knowledge: Knowledge,
+  board: Board,
+  workedOut: (cell: Cell, digit: number) => boolean,
+  holds: Holds,
+): Deduction => {
   let kept = deduction;
   for (const [cell, digits] of deduction.because.facts) {
     if (isSettled(knowledge, cell) || isOne(digits)) continue;

@@ -1,5 +1,6 @@
 import type { Board, House } from "../board/board.ts";
 import { listOf } from "../board/digits.ts";
+import { remembered } from "../board/remembered.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { combinations } from "./combinations.ts";
 import { type Unit, unitOf } from "./unit.ts";
@@ -17,7 +18,9 @@ const fixedSums = (board: Board): FixedSum[] =>
     .flatMap(({ id, kind, instance }) =>
       kind
         .terms(instance)
-        .flatMap((term) => (term.term === "sum" && !term.weights ? [{ rule: id, cells: term.cells, sum: term.equals }] : [])),
+        .flatMap((term) =>
+          term.term === "sum" && !term.weights ? [{ rule: id, cells: term.cells, sum: term.equals }] : [],
+        ),
     );
 
 /** Up to three houses of one sort of one grid that share no cell. */
@@ -27,7 +30,9 @@ const houseSets = (board: Board): (readonly House[])[] => {
     if (house.complete && house.grid !== undefined && house.shape !== "other")
       sorts.set(`${house.grid} ${house.shape}`, [...(sorts.get(`${house.grid} ${house.shape}`) ?? []), house]);
   return [...sorts.values()].flatMap((houses) =>
-    [1, 2, 3].flatMap((size) => (size > houses.length ? [] : size < 3 ? [...combinations(houses, size)] : runsOf(houses, size))),
+    [1, 2, 3].flatMap((size) =>
+      size > houses.length ? [] : size < 3 ? [...combinations(houses, size)] : runsOf(houses, size),
+    ),
   );
 };
 const runsOf = (houses: readonly House[], size: number): House[][] =>
@@ -37,7 +42,8 @@ const runsOf = (houses: readonly House[], size: number): House[][] =>
 const mostLeft = 4;
 const mostCrossing = 5;
 
-const subsets = <T>(list: readonly T[]): (readonly T[])[] => [...Array(list.length + 1).keys()].flatMap((size) => [...combinations(list, size)]);
+const subsets = <T>(list: readonly T[]): (readonly T[])[] =>
+  [...Array(list.length + 1).keys()].flatMap((size) => [...combinations(list, size)]);
 
 const areApart = (sums: readonly FixedSum[]): boolean => {
   const cells = sums.flatMap((sum) => sum.cells);
@@ -48,7 +54,9 @@ const areApart = (sums: readonly FixedSum[]): boolean => {
 const leftovers = (board: Board, houses: readonly House[], sums: readonly FixedSum[]): Unit[] => {
   const inside = new Set(houses.flatMap(({ cells }) => cells));
   const whole = sums.filter(({ cells }) => cells.every((cell) => inside.has(cell)));
-  const crossing = sums.filter(({ cells }) => cells.some((cell) => inside.has(cell)) && !whole.some((sum) => sum.cells === cells));
+  const crossing = sums.filter(
+    ({ cells }) => cells.some((cell) => inside.has(cell)) && !whole.some((sum) => sum.cells === cells),
+  );
   if (crossing.length > mostCrossing || !areApart(whole)) return [];
   const total = houses.reduce((all, { digits }) => all + listOf(digits).reduce((a, b) => a + b, 0), 0);
   return subsets(crossing).flatMap((some): Unit[] => {
@@ -64,22 +72,19 @@ const leftovers = (board: Board, houses: readonly House[], sums: readonly FixedS
     const weights = [...left.map(() => 1), ...out.map(() => -1)];
     return [
       {
-        ...unitOf(board, { rules, terms: [{ term: "sum", owner: rules[0]!, cells: [...left, ...out], weights, equals }], counts: [{ plus: names, minus: rules }] }),
+        ...unitOf(board, {
+          rules,
+          terms: [{ term: "sum", owner: rules[0]!, cells: [...left, ...out], weights, equals }],
+          counts: [{ plus: names, minus: rules }],
+        }),
         houses: names,
       },
     ];
   });
 };
 
-const made = new WeakMap<Board, readonly Unit[]>();
-
 /** The few cells that sums leave over of one to three houses, or have too many: what these add up to. */
-export const sumUnits = (board: Board): readonly Unit[] => {
-  let units = made.get(board);
-  if (!units) {
-    const sums = fixedSums(board);
-    units = sums.length === 0 ? [] : houseSets(board).flatMap((houses) => leftovers(board, houses, sums));
-    made.set(board, units);
-  }
-  return units;
-};
+export const sumUnits = remembered((board: Board): readonly Unit[] => {
+  const sums = fixedSums(board);
+  return sums.length === 0 ? [] : houseSets(board).flatMap((houses) => leftovers(board, houses, sums));
+});

@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
 import { type Digits, either, has, listOf, none, only, without } from "../board/digits.ts";
-import { type Knowledge, isSettled } from "../board/knowledge.ts";
+import { isSettled, type Knowledge } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction } from "./deduction.ts";
 import type { Judge } from "./judge.ts";
@@ -30,7 +30,8 @@ export const trailOf = (
     add: (deduction, before) => {
       for (const [cell, digits] of deduction.removes)
         for (const digit of listOf(digits))
-          if (has(before.possible[cell]!, digit) && !removed.has(cell * 32 + digit)) removed.set(cell * 32 + digit, found.length);
+          if (has(before.possible[cell]!, digit) && !removed.has(cell * 32 + digit))
+            removed.set(cell * 32 + digit, found.length);
       for (const [cell] of deduction.places) if (!placed.has(cell)) placed.set(cell, found.length);
       found.push(deduction);
     },
@@ -39,11 +40,19 @@ export const trailOf = (
 };
 
 /** Digits of a cell that sight alone does not account for, so that they have to be remembered or marked. */
-export const isWorkedOut = (knowledge: Knowledge, board: Board) => (cell: Cell, digit: number): boolean =>
-  !board.sees[cell]!.some((other) => isSettled(knowledge, other) && has(knowledge.possible[other]!, digit));
+export const isWorkedOut =
+  (knowledge: Knowledge, board: Board) =>
+  (cell: Cell, digit: number): boolean =>
+    !board.sees[cell]!.some((other) => isSettled(knowledge, other) && has(knowledge.possible[other]!, digit));
 
 /** The deduction with only those removals that somebody needs, its reasons small; then what else follows from these. */
-const smallFor = (deduction: Deduction, needed: ReadonlyMap<Cell, Digits> | undefined, knowledge: Knowledge, board: Board, judge: Judge): Deduction | undefined => {
+const smallFor = (
+  deduction: Deduction,
+  needed: ReadonlyMap<Cell, Digits> | undefined,
+  knowledge: Knowledge,
+  board: Board,
+  judge: Judge,
+): Deduction | undefined => {
   const asked = needed && deduction.removes.size > 0 ? { ...deduction, removes: needed } : deduction;
   const small = shrink(asked, board, judge.holds);
   if (!small) return undefined;
@@ -58,7 +67,14 @@ const named = (deduction: Deduction, judge: Judge): Deduction | undefined => {
   const { counts, ...because } = deduction.because;
   const { rules, houses } = because;
   const plain: Deduction = { ...deduction, because };
-  const [technique, level]: [string, number] = rules.length + houses.length === 0 ? ["only-digit", 1] : rules.length === 0 ? ["house-cases", 3] : rules.length === 1 && houses.length === 0 ? ["clue-cases", 2] : ["joint-cases", 3];
+  const [technique, level]: [string, number] =
+    rules.length + houses.length === 0
+      ? ["only-digit", 1]
+      : rules.length === 0
+        ? ["house-cases", 3]
+        : rules.length === 1 && houses.length === 0
+          ? ["clue-cases", 2]
+          : ["joint-cases", 3];
   return counts === undefined || judge.holds(plain) ? { ...plain, technique, level } : undefined;
 };
 
@@ -83,7 +99,11 @@ const fused = (steps: readonly Deduction[], board: Board, judge: Judge): Deducti
     houses: [...new Set([...supplier.because.houses, ...last.because.houses])],
     rules: [...new Set([...supplier.because.rules, ...last.because.rules])],
   };
-  const whole = shrink({ ...supplier, places: new Map([[cell, digit]]), removes: new Map(), because }, board, judge.holds);
+  const whole = shrink(
+    { ...supplier, places: new Map([[cell, digit]]), removes: new Map(), because },
+    board,
+    judge.holds,
+  );
   return whole && fits(whole) ? [...steps.slice(0, -2), whole] : undefined;
 };
 
@@ -114,7 +134,9 @@ export const traced = (trail: Trail, knowledge: Knowledge, board: Board, judge: 
     if (!need) continue;
     const deduction = trail.found[index]!;
     const isLast = index === trail.found.length - 1;
-    const small = deduction.assume ? deduction : smallFor(deduction, isLast ? undefined : need.removes, knowledge, board, judge);
+    const small = deduction.assume
+      ? deduction
+      : smallFor(deduction, isLast ? undefined : need.removes, knowledge, board, judge);
     if (!small) {
       judge.reject(deduction);
       return undefined;

@@ -31,7 +31,11 @@ const isKeptApart = (cells: readonly Cell[], terms: readonly Term[]): boolean =>
   terms.some((term) => term.term === "different" && cells.every((cell) => term.cells.includes(cell)));
 
 /** What each other house keeps apart among these cells: a term a house with two or more of them. */
-const apartTerms = (board: Board, cells: readonly Cell[], terms: readonly Term[]): (Term & { readonly owner: string })[] =>
+const apartTerms = (
+  board: Board,
+  cells: readonly Cell[],
+  terms: readonly Term[],
+): (Term & { readonly owner: string })[] =>
   board.houses.flatMap((house) => {
     const shared = house.cells.filter((cell) => cells.includes(cell));
     if (shared.length < 2 || isKeptApart(shared, terms)) return [];
@@ -82,12 +86,20 @@ export const reasonsOf = (unit: Unit, knowledge: Knowledge, board: Board): Reaso
   const because = gathering();
   for (const house of [...unit.apart, ...unit.houses]) because.house(house);
   for (const rule of unit.rules) because.rule(rule);
-  for (const cell of unit.cells) if (at(knowledge, cell) !== board.domains[cell]) because.fact(cell, at(knowledge, cell));
+  for (const cell of unit.cells)
+    if (at(knowledge, cell) !== board.domains[cell]) because.fact(cell, at(knowledge, cell));
   return { ...because.reasons, ...(unit.counts ? { counts: unit.counts } : {}) };
 };
 
 /** Everything that the unit takes out or settles, all together and cell by cell. */
-export function* deductionsOf(unit: Unit, technique: string, level: number, knowledge: Knowledge, board: Board, most?: number): Iterable<Deduction> {
+export function* deductionsOf(
+  unit: Unit,
+  technique: string,
+  level: number,
+  knowledge: Knowledge,
+  board: Board,
+  most?: number,
+): Iterable<Deduction> {
   const left = leftBy(unit, knowledge, most);
   if (!left || left.some(isEmpty)) return;
   const removes = new Map<Cell, Digits>();
@@ -102,7 +114,8 @@ export function* deductionsOf(unit: Unit, technique: string, level: number, know
     if (isOne(digits)) yield placing(technique, level, cell, min(digits), because);
   }
   yield removing(technique, level, removes, because);
-  if (removes.size > 1) for (const [cell, gone] of removes) yield removing(technique, level, new Map([[cell, gone]]), because);
+  if (removes.size > 1)
+    for (const [cell, gone] of removes) yield removing(technique, level, new Map([[cell, gone]]), because);
 }
 
 /** How many ways the open cells of a unit could be filled at most, as a power of two: small ones are looked at first. */

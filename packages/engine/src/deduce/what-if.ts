@@ -1,6 +1,7 @@
 import type { Board } from "../board/board.ts";
 import { count, type Digits, isEmpty, listOf, only, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge, withPlaced } from "../board/knowledge.ts";
+import { remembered } from "../board/remembered.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Term } from "../terms/term.ts";
 import { type Cases, casesOf } from "./cases.ts";
@@ -62,7 +63,8 @@ const refutation = (outside: Knowledge, cell: Cell, digit: number, attempt: Atte
     tried: cell,
     ending: (inside) => contradictionIn(inside, attempt.board),
     emptying: (deduction, place, left) => contradicting(gathering().all(deduction.because).fact(place, left).reasons),
-    stuck: (inside) => (attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1, isInner: true }) : undefined),
+    stuck: (inside) =>
+      attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1, isInner: true }) : undefined,
   });
 
 /** What the sub-steps lean on from outside: every house and rule, and the facts that were known before. */
@@ -80,22 +82,19 @@ const outsideReasons = (steps: readonly Deduction[], outside: Knowledge, board: 
   return because.reasons;
 };
 
-const whole = new WeakMap<Board, Cases>();
 /** All houses and clues of the board at once, for a first look at which assumptions fail. */
-const wholeBoard = (board: Board): Cases => {
-  let cases = whole.get(board);
-  if (!cases) {
-    const houses: Term[] = board.houses.map(({ id, cells, digits, complete }) => ({
-      term: "different",
-      owner: id,
-      cells,
-      ...(complete ? { digits } : {}),
-    }));
-    cases = casesOf(board.domains.map((_, cell) => cell), [...houses, ...board.terms]);
-    whole.set(board, cases);
-  }
-  return cases;
-};
+const wholeBoard = remembered((board: Board): Cases => {
+  const houses: Term[] = board.houses.map(({ id, cells, digits, complete }) => ({
+    term: "different",
+    owner: id,
+    cells,
+    ...(complete ? { digits } : {}),
+  }));
+  return casesOf(
+    board.domains.map((_, cell) => cell),
+    [...houses, ...board.terms],
+  );
+});
 
 interface Trial {
   readonly cell: Cell;
@@ -113,7 +112,9 @@ const failingTrials = (knowledge: Knowledge, board: Board): Trial[] => {
       return broken ? [{ cell, digit, looks }] : [];
     }),
   );
-  return trials.sort((a, b) => a.looks - b.looks || count(at(knowledge, a.cell)) - count(at(knowledge, b.cell)) || a.cell - b.cell);
+  return trials.sort(
+    (a, b) => a.looks - b.looks || count(at(knowledge, a.cell)) - count(at(knowledge, b.cell)) || a.cell - b.cell,
+  );
 };
 
 /** Whether trying digits one by one inside the assumption, and taking out those that fail, ends in nothing left. */
@@ -188,7 +189,13 @@ export const whatIf = (knowledge: Knowledge, attempt: Attempt): Deduction | unde
   return undefined;
 };
 
-const assumption = (knowledge: Knowledge, board: Board, cell: Cell, digit: number, steps: readonly Deduction[]): Deduction => {
+const assumption = (
+  knowledge: Knowledge,
+  board: Board,
+  cell: Cell,
+  digit: number,
+  steps: readonly Deduction[],
+): Deduction => {
   const isShort = steps.length <= shortSteps && steps.every(({ level }) => level <= 2);
   return {
     technique: isShort ? "what-if" : "long-what-if",

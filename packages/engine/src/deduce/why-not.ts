@@ -43,7 +43,13 @@ const fewestBars = (open: ReadonlyMap<number, readonly Bar[]>, nameOf: (bar: Bar
  * Why none of these cells holds the digit: the settled ones hold another, some see it settled (the fewest such digits
  * that account for all), and of the rest it is known that they lack it. False where one of them may hold it.
  */
-export const gatherWhyNowhere = (into: Gathering, knowledge: Knowledge, board: Board, cells: readonly Cell[], digit: number): boolean => {
+export const gatherWhyNowhere = (
+  into: Gathering,
+  knowledge: Knowledge,
+  board: Board,
+  cells: readonly Cell[],
+  digit: number,
+): boolean => {
   const seen = new Map<Cell, Bar[]>();
   for (const cell of cells) {
     if (has(at(knowledge, cell), digit)) return false;
@@ -56,12 +62,19 @@ export const gatherWhyNowhere = (into: Gathering, knowledge: Knowledge, board: B
     if (bars.length > 0) seen.set(cell, bars);
     else into.fact(cell, without(board.domains[cell]!, only(digit)));
   }
-  for (const { from, link } of fewestBars(seen, ({ from, link }) => `${from} ${link.id}`)) into.fact(from, only(digit)).link(link);
+  for (const { from, link } of fewestBars(seen, ({ from, link }) => `${from} ${link.id}`))
+    into.fact(from, only(digit)).link(link);
   return true;
 };
 
 /** Why the cell holds none of these digits: settled cells that it sees, and of the others that they are known to be gone. */
-export const gatherWhyNone = (into: Gathering, knowledge: Knowledge, board: Board, cell: Cell, digits: Digits): void => {
+export const gatherWhyNone = (
+  into: Gathering,
+  knowledge: Knowledge,
+  board: Board,
+  cell: Cell,
+  digits: Digits,
+): void => {
   const seen = new Map<number, Bar[]>();
   let gone = 0 as Digits;
   for (const digit of listOf(digits)) {

@@ -29,7 +29,9 @@ export interface WhyQuestion {
 const visibleBlock = (knowledge: Knowledge, board: Board, cell: Cell, digit: number): Deduction | undefined => {
   const from = board.sees[cell]!.find((other) => digitAt(knowledge, other) === digit);
   if (from === undefined) return undefined;
-  const because = gathering().fact(from, only(digit)).link(linksBetween(board, cell, from)[0]!);
+  const because = gathering()
+    .fact(from, only(digit))
+    .link(linksBetween(board, cell, from)[0]!);
   return removing("visible-block", 1, new Map([[cell, only(digit)]]), because.reasons);
 };
 
@@ -37,8 +39,10 @@ const laddersUpTo = (): Technique[][] =>
   [1, 2, 3].map((level) => techniques.filter((technique) => technique.level <= level));
 
 /** What ends the search for a reason: the digit is gone, or the cell is settled. */
-const endingOf = (board: Board, { cell, digit }: WhyQuestion) => (inside: Knowledge): Deduction | undefined =>
-  digit === undefined || has(at(inside, cell), digit) ? undefined : visibleBlock(inside, board, cell, digit);
+const endingOf =
+  (board: Board, { cell, digit }: WhyQuestion) =>
+  (inside: Knowledge): Deduction | undefined =>
+    digit === undefined || has(at(inside, cell), digit) ? undefined : visibleBlock(inside, board, cell, digit);
 
 const most = 60;
 
@@ -48,7 +52,8 @@ const most = 60;
  */
 export const why = (knowledge: Knowledge, board: Board, question: WhyQuestion, judge: Judge): Why => {
   const { cell, digit } = question;
-  if (isSettled(knowledge, cell) && (digit === undefined || digitAt(knowledge, cell) === digit)) return { answer: digit === undefined ? "is" : "can", steps: [] };
+  if (isSettled(knowledge, cell) && (digit === undefined || digitAt(knowledge, cell) === digit))
+    return { answer: digit === undefined ? "is" : "can", steps: [] };
   if (digit !== undefined && !has(board.domains[cell]!, digit)) return { answer: "cannot", steps: [] };
   const block = digit === undefined ? undefined : visibleBlock(knowledge, board, cell, digit);
   if (block) return { answer: "cannot", steps: [block] };
@@ -59,7 +64,14 @@ export const why = (knowledge: Knowledge, board: Board, question: WhyQuestion, j
   return whyWith(knowledge, board, question, judge, laddersUpTo().at(-1)!, true) ?? { answer: "unknown", steps: [] };
 };
 
-const whyWith = (knowledge: Knowledge, board: Board, question: WhyQuestion, judge: Judge, ladder: readonly Technique[], mayTry: boolean): Why | undefined => {
+const whyWith = (
+  knowledge: Knowledge,
+  board: Board,
+  question: WhyQuestion,
+  judge: Judge,
+  ladder: readonly Technique[],
+  mayTry: boolean,
+): Why | undefined => {
   const { cell, digit } = question;
   const easy = techniques.filter((technique) => technique.level <= 2);
   for (let again = 0; again < 8; again++) {
@@ -77,10 +89,13 @@ const whyWith = (knowledge: Knowledge, board: Board, question: WhyQuestion, judg
         const removed = digit === undefined ? undefined : trail.removedBy(cell, digit);
         if (placed !== undefined && digit !== undefined && digitAt(inside, cell) === digit) isRight = true;
         if (placed !== undefined && (digit === undefined || isRight)) last = trail.found[placed];
-        else if (removed !== undefined) last = { ...trail.found[removed]!, places: new Map(), removes: new Map([[cell, only(digit!)]]) };
+        else if (removed !== undefined)
+          last = { ...trail.found[removed]!, places: new Map(), removes: new Map([[cell, only(digit!)]]) };
         return last;
       },
-      ...(mayTry ? { stuck: (inside: Knowledge) => whatIf(inside, { board, judge, ladder: easy, rounds: most, depth: 1 }) } : {}),
+      ...(mayTry
+        ? { stuck: (inside: Knowledge) => whatIf(inside, { board, judge, ladder: easy, rounds: most, depth: 1 }) }
+        : {}),
     });
     if (isRight) return { answer: "can", steps: [] };
     if (steps) return { answer: digit === undefined ? "is" : "cannot", steps };

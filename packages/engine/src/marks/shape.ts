@@ -38,7 +38,12 @@ interface Drawn {
 /** What is drawn of a clue, in grid units. A kind draws with these and nothing else. */
 export type Shape =
   /** Straight pieces from point to point; corners softened over `round` on each side, closed into an area on request. */
-  | (Drawn & { readonly shape: "line"; readonly points: readonly Point[]; readonly round?: number; readonly closed?: boolean })
+  | (Drawn & {
+      readonly shape: "line";
+      readonly points: readonly Point[];
+      readonly round?: number;
+      readonly closed?: boolean;
+    })
   | (Drawn & { readonly shape: "disc"; readonly at: Point; readonly radius: number })
   /** A rectangle by its middle. */
   | (Drawn & {

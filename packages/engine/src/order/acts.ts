@@ -13,7 +13,9 @@ const levelOf = ({ steps }: OrderedBeat): number => Math.max(...steps.map(({ ded
 /** The grid in which most of a beat's conclusions lie; undefined where they lie in none by itself. */
 const gridOf = (board: Board, { steps }: OrderedBeat): number | undefined => {
   const cells = steps.flatMap(({ deduction }) => [...deduction.places.keys(), ...deduction.removes.keys()]);
-  const tally = board.puzzle.grids.map((_, grid) => cells.filter((cell) => board.canvas.grids[cell]!.includes(grid)).length);
+  const tally = board.puzzle.grids.map(
+    (_, grid) => cells.filter((cell) => board.canvas.grids[cell]!.includes(grid)).length,
+  );
   const most = Math.max(...tally);
   const top = tally.indexOf(most);
   return tally.filter((count) => count === most).length === 1 ? top : undefined;
@@ -39,26 +41,43 @@ const lengthOf = ({ from, to }: Stretch): number => to - from + 1;
 
 /** Joins the shortest stretch to the longer of its neighbours, and neighbours of one grid with each other. */
 const joinShortest = (stretches: readonly Stretch[]): Stretch[] => {
-  const shortest = stretches.reduce((best, stretch, k) => (lengthOf(stretch) < lengthOf(stretches[best]!) ? k : best), 0);
+  const shortest = stretches.reduce(
+    (best, stretch, k) => (lengthOf(stretch) < lengthOf(stretches[best]!) ? k : best),
+    0,
+  );
   const [before, after] = [stretches[shortest - 1], stretches[shortest + 1]];
   const goesBack = !after || (before !== undefined && lengthOf(before) >= lengthOf(after));
   const grid = (goesBack ? before : after)!.grid;
   return sameJoined(stretches.map((stretch, k) => (k === shortest ? { ...stretch, grid } : stretch)));
 };
 
-const sameJoined = (stretches: readonly Stretch[]): Stretch[] =>
-  stretches.reduce<Stretch[]>((joined, stretch) => {
+const sameJoined = (stretches: readonly Stretch[]): Stretch[] => {
+  const joined: Stretch[] = [];
+  for (const stretch of stretches) {
     const last = joined.at(-1);
-    if (last?.grid !== stretch.grid || !last) return [...joined, stretch];
-    return [...joined.slice(0, -1), { ...last, to: stretch.to }];
-  }, []);
+    if (last && last.grid === stretch.grid) joined[joined.length - 1] = { ...last, to: stretch.to };
+    else joined.push(stretch);
+  }
+  return joined;
+};
 
 /** The stretches of the middle in which the talk stays in one grid, none too short and not too many. */
 const stretches = (board: Board, beats: readonly OrderedBeat[], from: number, to: number): Act[] => {
-  const single = Array.from({ length: to - from }, (_, k): Stretch => ({ grid: gridOf(board, beats[from + k]!), from: from + k, to: from + k }));
+  const single = Array.from(
+    { length: to - from },
+    (_, k): Stretch => ({ grid: gridOf(board, beats[from + k]!), from: from + k, to: from + k }),
+  );
   let acts = sameJoined(single);
-  while (acts.length > 1 && (acts.length > mostStretches || acts.some((act) => lengthOf(act) < fewest))) acts = joinShortest(acts);
-  return acts.map(({ grid, ...rest }, k) => ({ title: titleOf(board, grid, acts.slice(0, k).some((act) => act.grid === grid)), ...rest }));
+  while (acts.length > 1 && (acts.length > mostStretches || acts.some((act) => lengthOf(act) < fewest)))
+    acts = joinShortest(acts);
+  return acts.map(({ grid, ...rest }, k) => ({
+    title: titleOf(
+      board,
+      grid,
+      acts.slice(0, k).some((act) => act.grid === grid),
+    ),
+    ...rest,
+  }));
 };
 
 const titleOf = (board: Board, grid: number | undefined, isAgain: boolean): string => {
@@ -83,5 +102,7 @@ export const actsOf = (board: Board, beats: readonly OrderedBeat[]): Act[] => {
   const opening = Math.min(beats.length, Math.max(fewest, Math.round(beats.length / 6)));
   const finish = Math.max(opening, Math.min(finishFrom(beats), beats.length - 1));
   const acts = [{ title: "The way in", from: 0, to: opening - 1 }, ...middle(board, beats, opening, finish)];
-  return finish < beats.length && finish >= opening ? [...acts, { title: "The finish", from: finish, to: beats.length - 1 }].filter(({ from, to }) => to >= from) : acts;
+  return finish < beats.length && finish >= opening
+    ? [...acts, { title: "The finish", from: finish, to: beats.length - 1 }].filter(({ from, to }) => to >= from)
+    : acts;
 };

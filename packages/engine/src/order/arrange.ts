@@ -18,7 +18,13 @@ interface Suppliers {
 const key = (cell: Cell, digit: number): number => cell * 32 + digit;
 
 /** The burst that makes a digit's absence known: whoever removed it, else the first whose settled digit bars it. */
-const supplierOf = (cell: Cell, digit: number, { placed, removed }: Suppliers, knowledge: Knowledge, board: Board): number | undefined => {
+const supplierOf = (
+  cell: Cell,
+  digit: number,
+  { placed, removed }: Suppliers,
+  knowledge: Knowledge,
+  board: Board,
+): number | undefined => {
   const remover = removed.get(key(cell, digit));
   if (remover !== undefined) return remover;
   const bars = board.sees[cell]!.filter((other) => isSettled(knowledge, other) && at(knowledge, other) === only(digit));
@@ -30,7 +36,9 @@ const neededBy = (step: Deduction, suppliers: Suppliers, knowledge: Knowledge, b
   const needs: (number | undefined)[] = [];
   for (const [cell, digits] of step.because.facts) {
     if (isSettled(knowledge, cell)) needs.push(suppliers.placed.get(cell));
-    else for (const digit of listOf(without(board.domains[cell]!, digits))) needs.push(supplierOf(cell, digit, suppliers, knowledge, board));
+    else
+      for (const digit of listOf(without(board.domains[cell]!, digits)))
+        needs.push(supplierOf(cell, digit, suppliers, knowledge, board));
   }
   for (const sub of step.steps ?? []) needs.push(...neededBy(sub, suppliers, knowledge, board));
   return needs.filter((need) => need !== undefined);
@@ -46,7 +54,8 @@ const needsOf = (bursts: readonly Burst[], board: Board): ReadonlySet<number>[] 
       for (const need of neededBy(step, suppliers, knowledge, board)) needs.add(need);
       for (const [cell, digits] of step.removes)
         for (const digit of listOf(digits))
-          if (has(at(knowledge, cell), digit) && !suppliers.removed.has(key(cell, digit))) suppliers.removed.set(key(cell, digit), index);
+          if (has(at(knowledge, cell), digit) && !suppliers.removed.has(key(cell, digit)))
+            suppliers.removed.set(key(cell, digit), index);
       for (const cell of step.places.keys()) suppliers.placed.set(cell, index);
       knowledge = after(knowledge, board, step);
     }
@@ -60,7 +69,14 @@ const patience = 0.12;
 
 const placesOf = (burst: Burst): Cell[] => burst.flatMap(({ places }) => [...places.keys()]);
 
-const nextOf = (waiting: ReadonlySet<number>, done: ReadonlySet<number>, needs: readonly ReadonlySet<number>[], bursts: readonly Burst[], eye: readonly Cell[], board: Board): number => {
+const nextOf = (
+  waiting: ReadonlySet<number>,
+  done: ReadonlySet<number>,
+  needs: readonly ReadonlySet<number>[],
+  bursts: readonly Burst[],
+  eye: readonly Cell[],
+  board: Board,
+): number => {
   const ready = [...waiting].filter((index) => [...needs[index]!].every((need) => done.has(need)));
   const first = ready[0]!;
   const cost = (index: number): number => travel(board, eye, placesOf(bursts[index]!)) + patience * (index - first);
@@ -68,20 +84,27 @@ const nextOf = (waiting: ReadonlySet<number>, done: ReadonlySet<number>, needs: 
 };
 
 /** Works a burst out anew on the board as it now stands: what is no longer new falls away, the rest is made small again. */
-const anew = (burst: Burst, knowledge: Knowledge, board: Board, judge: Judge): { kept: Deduction[]; end: Knowledge } => {
+const anew = (
+  burst: Burst,
+  knowledge: Knowledge,
+  board: Board,
+  judge: Judge,
+): { kept: Deduction[]; end: Knowledge } => {
   const kept: Deduction[] = [];
   let end = knowledge;
   for (const step of burst) {
     const fresh = withFreshRemoves(step, end);
     if (!fresh) continue;
-    const changed = fresh !== step && !fresh.assume && fresh.removes.size + count(fresh) !== step.removes.size + count(step);
+    const changed =
+      fresh !== step && !fresh.assume && fresh.removes.size + count(fresh) !== step.removes.size + count(step);
     const small = changed ? (shrink(fresh, board, judge.holds) ?? fresh) : fresh;
     kept.push(small);
     end = after(end, board, small);
   }
   return { kept, end };
 };
-const count = ({ removes }: Deduction): number => [...removes.values()].reduce((sum, digits) => sum + listOf(digits).length, 0);
+const count = ({ removes }: Deduction): number =>
+  [...removes.values()].reduce((sum, digits) => sum + listOf(digits).length, 0);
 
 /**
  * Moves the bursts, within what each needs, so that the talk stays in one place until it is worked out; each step is

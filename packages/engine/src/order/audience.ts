@@ -1,7 +1,8 @@
 import type { Board } from "../board/board.ts";
 import { both, type Digits, has, listOf, only, without } from "../board/digits.ts";
-import { after } from "../deduce/after.ts";
 import { at, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
+import { remembered } from "../board/remembered.ts";
+import { after } from "../deduce/after.ts";
 import { clueUnits, domainsOfUnit } from "../deduce/clue-units.ts";
 import type { Deduction, Spot } from "../deduce/deduction.ts";
 import type { Cell } from "../puzzle/canvas.ts";
@@ -35,22 +36,29 @@ const cellsOfName = (board: Board, id: string): readonly Cell[] =>
 const spotBars = (board: Board, { house, cells, digit: of }: Spot, cell: Cell, digit: number): boolean =>
   of === digit && !cells.includes(cell) && cellsOfName(board, house).includes(cell);
 
-const alone = new WeakMap<Board, Map<string, ReadonlyMap<Cell, Digits>>>();
+/** What each clue by itself leaves of its cells' digits, whatever else is known; by rule id, worked out when asked for. */
+const aloneOf = remembered((board: Board): ((rule: string) => ReadonlyMap<Cell, Digits>) => {
+  const known = new Map<string, ReadonlyMap<Cell, Digits>>();
+  return (rule) => {
+    const left = known.get(rule) ?? leftAlone(board, rule);
+    known.set(rule, left);
+    return left;
+  };
+});
 
-/** What a clue by itself leaves of its cells' digits, whatever else is known. */
 const leftAlone = (board: Board, rule: string): ReadonlyMap<Cell, Digits> => {
-  let table = alone.get(board);
-  if (!table) alone.set(board, (table = new Map()));
-  let left = table.get(rule);
-  if (!left) {
-    const merged = new Map<Cell, Digits>();
-    for (const unit of clueUnits(board).filter((unit) => unit.rules[0] === rule)) {
-      const digits = unit.alone.possible(domainsOfUnit(board, unit)) ?? domainsOfUnit(board, unit);
-      for (const [k, cell] of unit.cells.entries()) merged.set(cell, both(merged.get(cell) ?? digits[k]!, digits[k]!));
-    }
-    table.set(rule, (left = merged));
+  const left = new Map<Cell, Digits>();
+  for (const unit of clueUnits(board).filter((unit) => unit.rules[0] === rule)) {
+    const digits = unit.alone.possible(domainsOfUnit(board, unit)) ?? domainsOfUnit(board, unit);
+    for (const [k, cell] of unit.cells.entries()) left.set(cell, both(left.get(cell) ?? digits[k]!, digits[k]!));
   }
   return left;
+};
+
+/** Whether the clue by itself keeps the digit out of the cell. */
+const isBarredAlone = (board: Board, rule: string, cell: Cell, digit: number): boolean => {
+  const left = aloneOf(board)(rule).get(cell);
+  return left !== undefined && !has(left, digit);
 };
 
 /** Who may be taken as having said something: the steps of this beat so far and those that the step recalls. */
@@ -63,21 +71,39 @@ const isSaid = (board: Board, said: readonly Deduction[], cell: Cell, digit: num
   );
 
 /** Whether the audience can account for the digit's being gone from the cell. */
-const isAccounted = (board: Board, view: View, said: readonly Deduction[], rules: readonly string[], cell: Cell, digit: number): boolean =>
+const isAccounted = (
+  board: Board,
+  view: View,
+  said: readonly Deduction[],
+  rules: readonly string[],
+  cell: Cell,
+  digit: number,
+): boolean =>
   isSeen(board, view.knowledge, cell, digit) ||
   (view.marks.has(cell) && !has(view.marks.get(cell)!, digit)) ||
   view.spots.some((spot) => spotBars(board, spot, cell, digit)) ||
   isSaid(board, said, cell, digit) ||
-  rules.some((rule) => leftAlone(board, rule).has(cell) && !has(leftAlone(board, rule).get(cell)!, digit));
+  rules.some((rule) => isBarredAlone(board, rule, cell, digit));
 
 /** The digits left out by a fact that nothing accounts for. */
-const unaccounted = (board: Board, view: View, said: readonly Deduction[], rules: readonly string[], cell: Cell, digits: Digits): number[] =>
+const unaccounted = (
+  board: Board,
+  view: View,
+  said: readonly Deduction[],
+  rules: readonly string[],
+  cell: Cell,
+  digits: Digits,
+): number[] =>
   isSettled(view.knowledge, cell)
     ? []
-    : listOf(without(board.domains[cell]!, digits)).filter((digit) => !isAccounted(board, view, said, rules, cell, digit));
+    : listOf(without(board.domains[cell]!, digits)).filter(
+        (digit) => !isAccounted(board, view, said, rules, cell, digit),
+      );
 
 const isOnBoard = (board: Board, view: View, said: readonly Deduction[], { because }: Deduction): boolean =>
-  [...because.facts].every(([cell, digits]) => unaccounted(board, view, said, because.rules, cell, digits).length === 0);
+  [...because.facts].every(
+    ([cell, digits]) => unaccounted(board, view, said, because.rules, cell, digits).length === 0,
+  );
 
 /** What a replay may be asked about at a moment: used by the planner to choose between marks and recalls. */
 export interface Moment {
@@ -116,11 +142,17 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
       const spoken = [...said, ...again];
       for (const [cell, digits] of because.facts)
         for (const digit of unaccounted(board, view, spoken, because.rules, cell, digits))
-          witness.unshown?.({ beat, step: index, cell, digit, of: `step ${index} ${cell}` }, momentOf(spoken, because.rules));
+          witness.unshown?.(
+            { beat, step: index, cell, digit, of: `step ${index} ${cell}` },
+            momentOf(spoken, because.rules),
+          );
       for (const deduction of again)
         if (!isOnBoard(board, view, [...said, ...again.filter((other) => other !== deduction)], deduction))
           for (const cell of deduction.removes.keys())
-            witness.unshown?.({ beat, step: index, cell, digit: -1, of: `recall ${index} ${cell}` }, momentOf(spoken, []));
+            witness.unshown?.(
+              { beat, step: index, cell, digit: -1, of: `recall ${index} ${cell}` },
+              momentOf(spoken, []),
+            );
       said.push(deduction);
       recalled.push(...again);
       view = { ...view, knowledge: after(view.knowledge, board, deduction) };
@@ -134,7 +166,12 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
         witness.unshown?.({ beat, cell, digit, of: `mark ${beat} ${cell}` }, momentOf(spoken, rules));
     for (const { digit, house, cells } of writes.spots)
       for (const cell of cellsOfName(board, house))
-        if (!cells.includes(cell) && !isSettled(view.knowledge, cell) && has(board.domains[cell]!, digit) && !isAccounted(board, view, spoken, rules, cell, digit))
+        if (
+          !cells.includes(cell) &&
+          !isSettled(view.knowledge, cell) &&
+          has(board.domains[cell]!, digit) &&
+          !isAccounted(board, view, spoken, rules, cell, digit)
+        )
           witness.unshown?.({ beat, cell, digit, of: `spot ${beat} ${house} ${digit}` }, momentOf(spoken, rules));
     view = written(view, writes.cells, writes.spots);
   }
@@ -143,7 +180,10 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
 const written = (view: View, cells: ReadonlyMap<Cell, Digits>, spots: readonly Spot[]): View => ({
   knowledge: view.knowledge,
   marks: new Map([...view.marks, ...cells]),
-  spots: [...view.spots.filter((old) => !spots.some((spot) => spot.digit === old.digit && spot.house === old.house)), ...spots],
+  spots: [
+    ...view.spots.filter((old) => !spots.some((spot) => spot.digit === old.digit && spot.house === old.house)),
+    ...spots,
+  ],
 });
 
 /** How many facts, recalls and marks nobody showed; the number to reach is 0. */
@@ -152,4 +192,3 @@ export const countUnshown = (board: Board, beats: readonly OrderedBeat[]): numbe
   replay(board, beats, { unshown: (what) => of.add(what.of) });
   return of.size;
 };
-

@@ -17,7 +17,8 @@ interface Growing {
   sentences: number;
 }
 
-const isEasy = (burst: readonly Deduction[]): boolean => burst.every(({ level, places }) => level === 1 && places.size === 1);
+const isEasy = (burst: readonly Deduction[]): boolean =>
+  burst.every(({ level, places }) => level === 1 && places.size === 1);
 
 const shareHouse = (board: Board, a: Deduction, b: Deduction): boolean => {
   const [cell] = [...a.places.keys()];
@@ -37,13 +38,20 @@ export const beatsOf = (bursts: readonly Burst[], board: Board): (readonly Deduc
   for (const burst of bursts) {
     const current = beats.at(-1);
     const continues =
-      current && isEasy(burst) && isEasy(current.steps) && current.steps.length < mostDigits && shareHouse(board, current.steps.at(-1)!, burst[0]!);
+      current &&
+      isEasy(burst) &&
+      isEasy(current.steps) &&
+      current.steps.length < mostDigits &&
+      shareHouse(board, current.steps.at(-1)!, burst[0]!);
     let beat = continues ? current : undefined;
     for (const step of burst) {
       const text = textOf(phrase(step, knowledge, board, "pointing", beat?.steps.at(-1)));
       const words = wordsIn(text);
       const sentences = sentencesIn(text);
-      if (!beat || (beat.steps.length > 0 && (beat.words + words > mostWords || beat.sentences + sentences > mostSentences))) {
+      if (
+        !beat ||
+        (beat.steps.length > 0 && (beat.words + words > mostWords || beat.sentences + sentences > mostSentences))
+      ) {
         beat = { steps: [], words: 0, sentences: 0 };
         beats.push(beat);
       }

@@ -1,5 +1,5 @@
 import type { Board, House } from "../board/board.ts";
-import { count, has, listOf, only, type Digits, without } from "../board/digits.ts";
+import { count, type Digits, has, listOf, only, without } from "../board/digits.ts";
 import { at, isSettled } from "../board/knowledge.ts";
 import type { Deduction, Spot } from "../deduce/deduction.ts";
 import { placesIn } from "../deduce/techniques/only-place.ts";
@@ -17,7 +17,8 @@ const mostPlaces = 3;
 
 const canBeShown = (moment: Moment, board: Board, cells: readonly Cell[], digit: number): boolean =>
   cells.every(
-    (cell) => isSettled(moment.knowledge, cell) || !has(board.domains[cell]!, digit) || moment.isAccountedFor(cell, digit),
+    (cell) =>
+      isSettled(moment.knowledge, cell) || !has(board.domains[cell]!, digit) || moment.isAccountedFor(cell, digit),
   );
 
 /** Spot marks that would account for the digit's being gone from the cell. */
@@ -25,7 +26,8 @@ const spotsFor = (moment: Moment, board: Board, cell: Cell, digit: number): Spot
   board.houses.flatMap((house: House): Spot[] => {
     if (!house.complete || !house.cells.includes(cell)) return [];
     const places = placesIn(house, digit, moment.knowledge);
-    const isFit = places.length >= 2 && places.length <= mostPlaces && places.every((place) => !isSettled(moment.knowledge, place));
+    const isFit =
+      places.length >= 2 && places.length <= mostPlaces && places.every((place) => !isSettled(moment.knowledge, place));
     const others = house.cells.filter((other) => !places.includes(other));
     return isFit && canBeShown(moment, board, others, digit) ? [{ digit, cells: places, house: house.id }] : [];
   });
@@ -39,13 +41,25 @@ interface Choice {
 
 const choicesFor = (wanted: Wanted, moment: Moment, board: Board): Choice[] => {
   const pairs = [...wanted].flatMap(([cell, digits]) => listOf(digits).map((digit) => [cell, digit] as const));
-  const spots = new Map(pairs.flatMap(([cell, digit]) => spotsFor(moment, board, cell, digit)).map((spot) => [`${spot.house} ${spot.digit}`, spot]));
+  const spots = new Map(
+    pairs
+      .flatMap(([cell, digit]) => spotsFor(moment, board, cell, digit))
+      .map((spot) => [`${spot.house} ${spot.digit}`, spot]),
+  );
   const bySpot = [...spots.values()].map((spot): Choice => {
     const house = board.house(spot.house)!;
-    return { spot, cost: spotCost(spot.cells), covers: pairs.filter(([cell, digit]) => digit === spot.digit && house.cells.includes(cell)) };
+    return {
+      spot,
+      cost: spotCost(spot.cells),
+      covers: pairs.filter(([cell, digit]) => digit === spot.digit && house.cells.includes(cell)),
+    };
   });
   const byCell = [...wanted.keys()].map(
-    (cell): Choice => ({ cell, cost: cellMarkCost(at(moment.knowledge, cell)), covers: pairs.filter(([other]) => other === cell) }),
+    (cell): Choice => ({
+      cell,
+      cost: cellMarkCost(at(moment.knowledge, cell)),
+      covers: pairs.filter(([other]) => other === cell),
+    }),
   );
   return [...bySpot, ...byCell];
 };
@@ -74,13 +88,16 @@ interface Draft {
 }
 
 /** The place in the order, from 0, of the step that took the digit out of the cell. */
-const removers = (beats: readonly Draft[]): ((cell: Cell, digit: number) => { beat: number; step: number } | undefined) => {
+const removers = (
+  beats: readonly Draft[],
+): ((cell: Cell, digit: number) => { beat: number; step: number } | undefined) => {
   const found = new Map<number, { beat: number; step: number }>();
   let step = 0;
   for (const [beat, { steps }] of beats.entries())
     for (const { deduction } of steps) {
       for (const [cell, digits] of deduction.removes)
-        for (const digit of listOf(digits)) if (!found.has(cell * 32 + digit)) found.set(cell * 32 + digit, { beat, step });
+        for (const digit of listOf(digits))
+          if (!found.has(cell * 32 + digit)) found.set(cell * 32 + digit, { beat, step });
       step++;
     }
   return (cell, digit) => found.get(cell * 32 + digit);
@@ -111,7 +128,14 @@ const mostRecalls = 2;
 /** So many digits in a cell are not written down; the reason is said again instead. */
 const tooManyMarks = 5;
 
-const isBetterRecalled = (moment: Moment, board: Board, cell: Cell, digit: number, recalls: readonly number[], earlier: Deduction): boolean =>
+const isBetterRecalled = (
+  moment: Moment,
+  board: Board,
+  cell: Cell,
+  digit: number,
+  recalls: readonly number[],
+  earlier: Deduction,
+): boolean =>
   recalls.length < mostRecalls &&
   !earlier.assume &&
   count(at(moment.knowledge, cell)) >= tooManyMarks &&
@@ -123,7 +147,10 @@ const isBetterRecalled = (moment: Moment, board: Board, cell: Cell, digit: numbe
  * missing in a replay is marked where it was found, until nothing is missing.
  */
 export const marked = (board: Board, beats: readonly (readonly Deduction[])[]): OrderedBeat[] => {
-  const drafts: Draft[] = beats.map((steps) => ({ steps: steps.map((deduction) => ({ deduction, recalls: [] })), wanted: new Map() }));
+  const drafts: Draft[] = beats.map((steps) => ({
+    steps: steps.map((deduction) => ({ deduction, recalls: [] })),
+    wanted: new Map(),
+  }));
   const removerOf = removers(drafts);
   for (;;) {
     const ordered = withMarks(drafts, board);
@@ -134,7 +161,11 @@ export const marked = (board: Board, beats: readonly (readonly Deduction[])[]): 
         if (!source || source.beat > beat) return;
         const consumer = step === undefined ? undefined : stepAt(drafts, step);
         const isRecalled = consumer?.recalls.includes(source.step) ?? false;
-        if (consumer && !isRecalled && isBetterRecalled(moment, board, cell, digit, consumer.recalls, stepAt(drafts, source.step).deduction)) {
+        if (
+          consumer &&
+          !isRecalled &&
+          isBetterRecalled(moment, board, cell, digit, consumer.recalls, stepAt(drafts, source.step).deduction)
+        ) {
           consumer.recalls.push(source.step);
           changed = true;
         } else if (!isRecalled && want(drafts[source.beat]!, cell, digit)) changed = true;
@@ -143,4 +174,3 @@ export const marked = (board: Board, beats: readonly (readonly Deduction[])[]): 
     if (!changed) return ordered;
   }
 };
-

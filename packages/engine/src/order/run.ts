@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
-import { isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
 import { listOf } from "../board/digits.ts";
+import { isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import { type ChainOptions, chainOf } from "../deduce/chain.ts";
 import { claimOf } from "../deduce/claim.ts";
@@ -8,8 +8,8 @@ import type { Deduction } from "../deduce/deduction.ts";
 import type { Prove, Refusal } from "../deduce/judge.ts";
 import type { Step } from "../deduce/step.ts";
 import { introductions } from "../speech/english/rules.ts";
-import { actClosing, actOpening, beatName } from "../speech/english/telling.ts";
 import { recalled, sentences } from "../speech/english/sentence.ts";
+import { actClosing, actOpening, beatName } from "../speech/english/telling.ts";
 import { type Part, textOf, wordsIn } from "../speech/line.ts";
 import { phrase } from "../speech/phrase.ts";
 import { type Act, actsOf } from "./acts.ts";
@@ -51,16 +51,35 @@ interface Telling {
 
 const writesOf = (board: Board, { cells, spots }: Writes): PlanWrites => ({
   cells: Object.fromEntries([...cells].map(([cell, digits]) => [board.canvas.names[cell]!, listOf(digits)])),
-  spots: spots.map(({ digit, house, cells }) => ({ digit, house, cells: cells.map((cell) => board.canvas.names[cell]!) })),
+  spots: spots.map(({ digit, house, cells }) => ({
+    digit,
+    house,
+    cells: cells.map((cell) => board.canvas.names[cell]!),
+  })),
 });
 
 const marksIn = ({ cells, spots }: Writes): number =>
-  [...cells.values()].reduce((sum, digits) => sum + listOf(digits).length, 0) + spots.reduce((sum, spot) => sum + spot.cells.length, 0);
+  [...cells.values()].reduce((sum, digits) => sum + listOf(digits).length, 0) +
+  spots.reduce((sum, spot) => sum + spot.cells.length, 0);
 
 const numbered = (prefix: string, claim: ReturnType<typeof claimOf>): ReturnType<typeof claimOf> =>
-  claim.steps ? { ...claim, steps: claim.steps.map((step, k) => ({ ...step, ...numbered(`${prefix}.${k + 1}`, step), n: `${prefix}.${k + 1}` })) } : claim;
+  claim.steps
+    ? {
+        ...claim,
+        steps: claim.steps.map((step, k) => ({
+          ...step,
+          ...numbered(`${prefix}.${k + 1}`, step),
+          n: `${prefix}.${k + 1}`,
+        })),
+      }
+    : claim;
 
-const stepOf = ({ board, pace, states, limits }: Telling, deduction: Deduction, index: number, recalls: readonly number[]): Step => {
+const stepOf = (
+  { board, pace, states, limits }: Telling,
+  deduction: Deduction,
+  index: number,
+  recalls: readonly number[],
+): Step => {
   const claim = numbered(`${index + 1}`, claimOf(board, deduction));
   const say = textOf(phrase(deduction, states[index]!, board, "pointing"));
   return {
@@ -112,8 +131,15 @@ export function* runningOrder(board: Board, prove: Prove, options: PlanOptions =
   const beats = marked(board, beatsOf(arranged(chain.bursts, board, chain.judge), board));
   yield { stage: "words", share: 0 };
   const states: Knowledge[] = [startOf(board)];
-  for (const { steps } of beats) for (const { deduction } of steps) states.push(after(states.at(-1)!, board, deduction));
-  const told: Telling = { board, pace, states, limits: options.limits ?? (() => []), steps: beats.flatMap(({ steps }) => steps.map(({ deduction }) => deduction)) };
+  for (const { steps } of beats)
+    for (const { deduction } of steps) states.push(after(states.at(-1)!, board, deduction));
+  const told: Telling = {
+    board,
+    pace,
+    states,
+    limits: options.limits ?? (() => []),
+    steps: beats.flatMap(({ steps }) => steps.map(({ deduction }) => deduction)),
+  };
   return { plan: planOf(told, beats, isSolved(states.at(-1)!)), refusals: chain.judge.refusals };
 }
 
@@ -126,7 +152,9 @@ const planOf = (told: Telling, beats: readonly OrderedBeat[], solved: boolean): 
     firsts.push(count);
     count += steps.length;
   }
-  const steps = beats.flatMap((beat, b) => beat.steps.map(({ deduction, recalls }, k) => stepOf(told, deduction, firsts[b]! + k, recalls)));
+  const steps = beats.flatMap((beat, b) =>
+    beat.steps.map(({ deduction, recalls }, k) => stepOf(told, deduction, firsts[b]! + k, recalls)),
+  );
   const needs = standsOn(board, beats);
   const number = (beat: number): number => lines.length + 1 + beat;
   const planBeats = beats.map((beat, b): PlanBeat => {
@@ -134,7 +162,10 @@ const planOf = (told: Telling, beats: readonly OrderedBeat[], solved: boolean): 
     const say = textOf(parts);
     return {
       n: number(b),
-      name: beatName(board, beat.steps.map(({ deduction }) => deduction)),
+      name: beatName(
+        board,
+        beat.steps.map(({ deduction }) => deduction),
+      ),
       seconds: secondsOf(told, say, beat),
       say,
       parts,
@@ -162,7 +193,14 @@ const planOf = (told: Telling, beats: readonly OrderedBeat[], solved: boolean): 
 const betweenActs = (acts: readonly PlanAct[], pace: Pace): number =>
   acts.reduce((sum, { open, close }) => sum + speaking(wordsIn(open) + wordsIn(close), pace), 0);
 
-const planAct = (told: Telling, act: Act, isFirst: boolean, beats: readonly OrderedBeat[], planBeats: readonly PlanBeat[], firsts: readonly number[]): PlanAct => {
+const planAct = (
+  told: Telling,
+  act: Act,
+  isFirst: boolean,
+  beats: readonly OrderedBeat[],
+  planBeats: readonly PlanBeat[],
+  firsts: readonly number[],
+): PlanAct => {
   const deductions = beats.slice(act.from, act.to + 1).flatMap(({ steps }) => steps.map(({ deduction }) => deduction));
   const [start, end] = [firsts[act.from]!, firsts[act.from]! + deductions.length];
   return {

@@ -23,7 +23,8 @@ export const standsOn = (board: Board, beats: readonly OrderedBeat[]): number[][
     for (const { deduction } of steps) {
       for (const [cell] of deduction.places) placedIn.set(cell, beat);
       for (const [cell, digits] of deduction.removes)
-        for (const digit of listOf(digits)) if (!removedIn.has(cell * 32 + digit)) removedIn.set(cell * 32 + digit, beat);
+        for (const digit of listOf(digits))
+          if (!removedIn.has(cell * 32 + digit)) removedIn.set(cell * 32 + digit, beat);
     }
     needs.delete(beat);
     return [...needs].sort((a, b) => a - b);

@@ -1,3 +1,5 @@
+import { remembered } from "../board/remembered.ts";
+
 /** A cell by its place in the reading order of the canvas, from 0. Only cells that lie in a grid have one. */
 export type Cell = number;
 
@@ -50,12 +52,9 @@ export const canvasOf = (sheets: readonly Sheet[]): Canvas => {
   return { rows, columns, places, names: places.map(nameOf), grids };
 };
 
-const indexes = new WeakMap<Canvas, ReadonlyMap<string, Cell>>();
-const indexOf = (canvas: Canvas): ReadonlyMap<string, Cell> => {
-  let index = indexes.get(canvas);
-  if (!index) indexes.set(canvas, (index = new Map(canvas.names.map((name, cell) => [name, cell]))));
-  return index;
-};
+const indexOf = remembered(
+  ({ names }: Canvas): ReadonlyMap<string, Cell> => new Map(names.map((name, cell) => [name, cell])),
+);
 
 export const cellNamed = (canvas: Canvas, name: string): Cell | undefined => indexOf(canvas).get(name);
 export const cellAt = (canvas: Canvas, place: Place): Cell | undefined => cellNamed(canvas, nameOf(place));
@@ -65,7 +64,12 @@ const around = (canvas: Canvas, cell: Cell, steps: readonly (readonly [number, n
   return steps.flatMap(([down, right]) => cellAt(canvas, { row: row + down, column: column + right }) ?? []);
 };
 
-const sides = [[-1, 0], [0, -1], [0, 1], [1, 0]] as const;
+const sides = [
+  [-1, 0],
+  [0, -1],
+  [0, 1],
+  [1, 0],
+] as const;
 
 /** The cells that share a side with this one, whatever grid they lie in, in reading order. */
 export const neighboursOf = (canvas: Canvas, cell: Cell): Cell[] => around(canvas, cell, sides);

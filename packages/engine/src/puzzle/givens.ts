@@ -23,10 +23,12 @@ export interface Ground {
 
 const blanks = [".", "_", "?"];
 
-const isBlank = (token: string, { digits }: Grid): boolean => blanks.includes(token) || (token === "0" && !digits.includes(0));
+const isBlank = (token: string, { digits }: Grid): boolean =>
+  blanks.includes(token) || (token === "0" && !digits.includes(0));
 
 const inPicture = (tree: Tree, grid: Grid, canvas: Canvas, tell: Tell): Given[] => {
-  if (tree.shape !== "scalar") return tell(tree, shownTree(tree), "a picture: a row of cells a line, . where nothing is given"), [];
+  if (tree.shape !== "scalar")
+    return (tell(tree, shownTree(tree), "a picture: a row of cells a line, . where nothing is given"), []);
   const rows = rowsIn(tree.text, grid.size, grid.digits.at(-1)! > 9);
   tellRows(rows, tree, { size: grid.size, what: `the picture of ${grid.called}` }, tell);
   return rows.slice(0, grid.size).flatMap((row, down) =>
@@ -36,7 +38,11 @@ const inPicture = (tree: Tree, grid: Grid, canvas: Canvas, tell: Tell): Given[] 
       const digit = /^\d{1,2}$/.test(token) ? Number(token) : -1;
       const cell = cellAt(canvas, { row: grid.row + down, column: grid.column + right })!;
       if (grid.digits.includes(digit)) return [{ cell, digit, spot }];
-      tell(spot, shown(token), `a digit of ${grid.called}, ${digitsText(digitsOf(grid.digits))}, or . where nothing is given`);
+      tell(
+        spot,
+        shown(token),
+        `a digit of ${grid.called}, ${digitsText(digitsOf(grid.digits))}, or . where nothing is given`,
+      );
       return [];
     }),
   );
@@ -44,7 +50,7 @@ const inPicture = (tree: Tree, grid: Grid, canvas: Canvas, tell: Tell): Given[] 
 
 const inCells = (tree: Tree, canvas: Canvas, tell: Tell): Given[] => {
   if (isNothing(tree)) return [];
-  if (tree.shape !== "keys") return tell(tree, shownTree(tree), "cells with their digits, such as { r1c1: 3 }"), [];
+  if (tree.shape !== "keys") return (tell(tree, shownTree(tree), "cells with their digits, such as { r1c1: 3 }"), []);
   return tree.entries.flatMap(({ key, keySpot, value }) => {
     const place = placeOf(key);
     const cell = place && cellAt(canvas, place);
@@ -68,7 +74,8 @@ const isAllowed = ({ cell, digit, spot }: Given, { canvas, grids, domains }: Gro
   const under = canvas.grids[cell]!.map((grid) => grids[grid]!);
   const shared = domains[cell]!;
   if (isEmpty(shared) || (digit >= 0 && digit < 32 && has(shared, digit))) return !isEmpty(shared);
-  const whose = under.length === 1 ? `of ${under[0]!.called}` : `that ${joined(under.map(({ called }) => called))} share`;
+  const whose =
+    under.length === 1 ? `of ${under[0]!.called}` : `that ${joined(under.map(({ called }) => called))} share`;
   tell(spot, `${digit} in ${canvas.names[cell]}`, `a digit ${whose}, ${digitsText(shared)}`);
   return false;
 };
@@ -103,7 +110,8 @@ const tellClashes = (givens: readonly Given[], ground: Ground, tell: Tell): void
 /** The givens, from pictures and single cells; a cell given twice with one digit is given once. */
 export const readGivens = (tree: Tree | undefined, ground: Ground, tell: Tell): ReadonlyMap<Cell, number> => {
   if (!tree || isNothing(tree)) return new Map();
-  if (tree.shape !== "keys") return tell(tree, shownTree(tree), "a picture for each grid by its id, or cells"), new Map();
+  if (tree.shape !== "keys")
+    return (tell(tree, shownTree(tree), "a picture for each grid by its id, or cells"), new Map());
   const known = new Map<Cell, number>();
   const kept: Given[] = [];
   for (const given of gather(tree, ground, tell).sort((a, b) => a.spot.from - b.spot.from)) {
@@ -111,7 +119,8 @@ export const readGivens = (tree: Tree | undefined, ground: Ground, tell: Tell): 
     const before = known.get(given.cell);
     const name = ground.canvas.names[given.cell];
     if (before === undefined) kept.push(given);
-    else if (before !== given.digit) tell(given.spot, `${given.digit} in ${name}`, `one digit a cell; ${name} was given as ${before} before`);
+    else if (before !== given.digit)
+      tell(given.spot, `${given.digit} in ${name}`, `one digit a cell; ${name} was given as ${before} before`);
     if (before === undefined) known.set(given.cell, given.digit);
   }
   tellClashes(kept, ground, tell);

@@ -1,5 +1,5 @@
-import { digitsText, inWords, joined } from "../rules/in-words.ts";
 import { digitsOf } from "../board/digits.ts";
+import { digitsText, inWords, joined } from "../rules/in-words.ts";
 import { placeOf } from "./canvas.ts";
 import type { Grid } from "./puzzle.ts";
 import { readRegions } from "./regions.ts";
@@ -34,10 +34,10 @@ export const calledByDefault = (id: string, isOnly: boolean): string => {
 
 const readId = (grid: Keys, tell: Tell): string | undefined => {
   const tree = under(grid, "id");
-  if (!tree) return tell(grid, "a grid without an id", "an id as well, such as id: main"), undefined;
+  if (!tree) return (tell(grid, "a grid without an id", "an id as well, such as id: main"), undefined);
   const id = tree.shape === "scalar" ? tree.text : "";
   const right = "an id of a-z, 0-9 and -, such as north; cells is taken";
-  if (!/^[a-z0-9-]{1,40}$/.test(id) || id === "cells") return tell(tree, shownTree(tree), right), undefined;
+  if (!/^[a-z0-9-]{1,40}$/.test(id) || id === "cells") return (tell(tree, shownTree(tree), right), undefined);
   return id;
 };
 
@@ -52,9 +52,13 @@ const readSize = (grid: Keys, tell: Tell): number | undefined => {
 const readAt = (tree: Tree | undefined, size: number, tell: Tell): { row: number; column: number } | undefined => {
   if (!tree) return { row: 1, column: 1 };
   const place = tree.shape === "scalar" ? placeOf(tree.text) : undefined;
-  if (!place) return tell(tree, shownTree(tree), "the canvas cell of the grid's top left corner, such as r1c1"), undefined;
+  if (!place)
+    return (tell(tree, shownTree(tree), "the canvas cell of the grid's top left corner, such as r1c1"), undefined);
   const last = Math.max(place.row, place.column) + size - 1;
-  if (last > mostLines) return tell(tree, shownTree(tree), `a place that keeps the canvas within ${mostLines} rows and columns`), undefined;
+  if (last > mostLines)
+    return (
+      tell(tree, shownTree(tree), `a place that keeps the canvas within ${mostLines} rows and columns`), undefined
+    );
   return place;
 };
 
@@ -64,14 +68,19 @@ interface DigitToken {
   readonly spot: Spot;
 }
 
-const run = (first: number, last: number): number[] => Array.from({ length: Math.max(0, last - first + 1) }, (_, k) => first + k);
+const run = (first: number, last: number): number[] =>
+  Array.from({ length: Math.max(0, last - first + 1) }, (_, k) => first + k);
 
 const tokensOf = (tree: Tree): DigitToken[] => {
   if (tree.shape === "list") return tree.items.flatMap((item) => tokensOf(item));
   if (tree.shape === "keys") return [{ digits: [], read: "keys", spot: tree }];
   return [...tree.text.matchAll(/\S+/g)].map(({ 0: read, index }) => {
     const [, first, last] = /^(\d{1,2})(?:-(\d{1,2}))?$/.exec(read) ?? [];
-    return { digits: first ? run(Number(first), Number(last ?? first)) : [], read, spot: (tree as Scalar).spotAt(index) };
+    return {
+      digits: first ? run(Number(first), Number(last ?? first)) : [],
+      read,
+      spot: (tree as Scalar).spotAt(index),
+    };
   });
 };
 
@@ -95,7 +104,8 @@ const readDigits = (tree: Tree | undefined, size: number, tell: Tell): number[] 
 };
 
 const readGrid = (tree: Tree, index: number, isOnly: boolean, tell: Tell): ReadGrid | undefined => {
-  if (tree.shape !== "keys") return tell(tree, shownTree(tree), "a grid: { id, size, at, digits, regions }"), undefined;
+  if (tree.shape !== "keys")
+    return (tell(tree, shownTree(tree), "a grid: { id, size, at, digits, regions }"), undefined);
   onlyKeys(tree, keys, tell);
   const id = readId(tree, tell) ?? `grid-${index + 1}`;
   const called = under(tree, "called");
@@ -122,9 +132,11 @@ const tellSameIds = (list: readonly Tree[], tell: Tell): void => {
 /** The grids that the file lists; a grid whose size or place can't be known is left out. */
 export const readGrids = (tree: Tree | undefined, root: Spot, tell: Tell): ReadGrids => {
   const right = "a list of grids, each with an id and a size";
-  if (!tree || isNothing(tree)) return tell(tree ?? root, "no grids", right), { grids: [], placed: false };
-  if (tree.shape !== "list" || tree.items.length === 0) return tell(tree, shownTree(tree), right), { grids: [], placed: false };
-  if (tree.items.length > mostGrids) return tell(tree, `${tree.items.length} grids`, `${mostGrids} grids at most`), { grids: [], placed: false };
+  if (!tree || isNothing(tree)) return (tell(tree ?? root, "no grids", right), { grids: [], placed: false });
+  if (tree.shape !== "list" || tree.items.length === 0)
+    return (tell(tree, shownTree(tree), right), { grids: [], placed: false });
+  if (tree.items.length > mostGrids)
+    return (tell(tree, `${tree.items.length} grids`, `${mostGrids} grids at most`), { grids: [], placed: false });
   const read = tree.items.map((item, k) => readGrid(item, k, tree.items.length === 1, tell));
   tellSameIds(tree.items, tell);
   const grids = read.flatMap((grid) => grid ?? []);
@@ -137,9 +149,14 @@ const overlap = (a: Grid, b: Grid): boolean =>
 const said = ({ called, digits }: Grid): string => `${called} (${digitsText(digitsOf(digits))})`;
 
 /** Tells grids that share cells but no digit: every two of them, and three or more that only all together share none. */
-export const tellNoCommonDigit = (grids: readonly ReadGrid[], shared: readonly (readonly number[])[], tell: Tell): void => {
+export const tellNoCommonDigit = (
+  grids: readonly ReadGrid[],
+  shared: readonly (readonly number[])[],
+  tell: Tell,
+): void => {
   const empty = (some: readonly number[]): boolean =>
-    some.length > 1 && !grids[some[0]!]!.grid.digits.some((digit) => some.every((k) => grids[k]!.grid.digits.includes(digit)));
+    some.length > 1 &&
+    !grids[some[0]!]!.grid.digits.some((digit) => some.every((k) => grids[k]!.grid.digits.includes(digit)));
   const told = new Set<string>();
   for (const [k, { grid }] of grids.entries())
     for (let j = 0; j < k; j++) if (overlap(grids[j]!.grid, grid) && empty([j, k])) told.add(`${j},${k}`);

@@ -5,7 +5,8 @@ const distance = (a: string, b: string): number => {
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
       const changed = rows[i - 1]![j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? rows[i - 2]![j - 2]! + 1 : changed;
+      const swapped =
+        i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? rows[i - 2]![j - 2]! + 1 : changed;
       row.push(Math.min(changed, swapped, rows[i - 1]![j]! + 1, row[j - 1]! + 1));
     }
     rows.push(row);

@@ -33,7 +33,12 @@ interface Square {
 }
 
 /** Tells where the rows make no square of this size; true where they do. */
-export const tellRows = (rows: readonly (readonly Token[])[], scalar: Scalar, { size, what }: Square, tell: Tell): boolean => {
+export const tellRows = (
+  rows: readonly (readonly Token[])[],
+  scalar: Scalar,
+  { size, what }: Square,
+  tell: Tell,
+): boolean => {
   const cells = `${inWords(size)} cells in each row`;
   const lacks = rows.length !== size;
   if (lacks) {
@@ -43,7 +48,8 @@ export const tellRows = (rows: readonly (readonly Token[])[], scalar: Scalar, { 
   if (rows.length === 1 && lacks) return false;
   for (const row of rows) {
     if (row.length > size) tell(scalar.spotAt(row[size]!.index), "a cell too many", cells);
-    if (row.length < size) tell(scalar.spotAt(row[0]?.index ?? 0), `${inWords(row.length)} ${row.length === 1 ? "cell" : "cells"}`, cells);
+    if (row.length < size)
+      tell(scalar.spotAt(row[0]?.index ?? 0), `${inWords(row.length)} ${row.length === 1 ? "cell" : "cells"}`, cells);
   }
   return !lacks && rows.every((row) => row.length === size);
 };

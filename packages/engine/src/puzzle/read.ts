@@ -42,11 +42,14 @@ const keys = ["puzzle", "title", "setter", "wording", "notes", "grids", "givens"
 const tellVersion = (file: Keys, tell: Tell): void => {
   const version = under(file, "puzzle");
   if (!version) tell(file, "a file without a version", "puzzle: 1 as its first key");
-  else if (version.shape !== "scalar" || version.value !== 1) tell(version, shownTree(version), "1, the version of the format");
+  else if (version.shape !== "scalar" || version.value !== 1)
+    tell(version, shownTree(version), "1, the version of the format");
 };
 
 const longText = (tree: Tree | undefined, right: string, tell: Tell): string | undefined =>
-  tree && !isNothing(tree) && !(tree.shape === "scalar" && tree.text.trim() === "") ? readText(tree, { right, most: 20_000 }, tell) : undefined;
+  tree && !isNothing(tree) && !(tree.shape === "scalar" && tree.text.trim() === "")
+    ? readText(tree, { right, most: 20_000 }, tell)
+    : undefined;
 
 const readTitle = (file: Keys, tell: Tell, remark: Tell): string => {
   const tree = under(file, "title");
@@ -87,7 +90,10 @@ const readFile = (file: Keys, kinds: readonly Kind[], tell: Tell, remark: Tell):
 export const read = (text: string, { kinds = allKinds }: { readonly kinds?: readonly Kind[] } = {}): Reading => {
   const source = text.replace(/^\ufeff/, "");
   const [problems, remarks, ignored]: [Told[], Told[], Told[]] = [[], [], []];
-  const into = (list: Told[]): Tell => (spot, read, right) => void list.push({ spot, read, right });
+  const into =
+    (list: Told[]): Tell =>
+    (spot, read, right) =>
+      void list.push({ spot, read, right });
   const { tree, sound } = parse(source, into(problems));
   const tell = into(sound ? problems : ignored);
   const isFile = tree?.shape === "keys";

@@ -12,7 +12,16 @@ interface Box {
 
 /** Rows and columns of a box where the file does not say, by the grid's size. */
 const defaultBoxes: Readonly<Record<number, readonly [number, number]>> = {
-  4: [2, 2], 6: [2, 3], 8: [2, 4], 9: [3, 3], 10: [2, 5], 12: [3, 4], 15: [3, 5], 16: [4, 4], 20: [4, 5], 25: [5, 5],
+  4: [2, 2],
+  6: [2, 3],
+  8: [2, 4],
+  9: [3, 3],
+  10: [2, 5],
+  12: [3, 4],
+  15: [3, 5],
+  16: [4, 4],
+  20: [4, 5],
+  25: [5, 5],
 };
 export const defaultBox = (size: number): Box | undefined => {
   const [rows, columns] = defaultBoxes[size] ?? [];
@@ -41,7 +50,11 @@ const boxesOf = (scalar: Scalar, size: number, said: RegExpExecArray, tell: Tell
 const byDefault = (spot: Spot, size: number, tell: Tell): Regions => {
   const box = defaultBox(size);
   if (box) return boxed(size, box);
-  tell(spot, `boxes for a size of ${size}`, "regions: none, boxes 2x3 (rows x columns of a box) or a letter map; this size has no boxes of its own");
+  tell(
+    spot,
+    `boxes for a size of ${size}`,
+    "regions: none, boxes 2x3 (rows x columns of a box) or a letter map; this size has no boxes of its own",
+  );
   return {};
 };
 
@@ -56,7 +69,8 @@ const mapOf = (scalar: Scalar, size: number, tell: Tell): Regions => {
   const isSquare = tellRows(rows, scalar, { size, what: "the map" }, tell);
   const tokens = rows.flat();
   const strange = tokens.filter(({ token }) => !/^[a-zA-Z]$/.test(token));
-  for (const { token, index } of strange) tell(scalar.spotAt(index), token, "a letter, the same for all cells of a region");
+  for (const { token, index } of strange)
+    tell(scalar.spotAt(index), token, "a letter, the same for all cells of a region");
   const map = rows.slice(0, size).flatMap((row) => Array.from({ length: size }, (_, k) => row[k]?.token ?? "?"));
   const wrong = isSquare && strange.length === 0 ? unequal(map, size) : [];
   if (wrong.length > 0) tell(scalar, joined(wrong), `${inWords(size)} cells in each region`);
@@ -66,7 +80,7 @@ const mapOf = (scalar: Scalar, size: number, tell: Tell): Regions => {
 /** The regions of a grid of this size; `grid` is where a fault is told when nothing is said of them. */
 export const readRegions = (tree: Tree | undefined, size: number, grid: Spot, tell: Tell): Regions => {
   if (tree === undefined || isNothing(tree)) return byDefault(tree ?? grid, size, tell);
-  if (tree.shape !== "scalar") return tell(tree, tree.shape === "list" ? "a list" : "keys", forms), {};
+  if (tree.shape !== "scalar") return (tell(tree, tree.shape === "list" ? "a list" : "keys", forms), {});
   const text = tree.text.trim();
   if (text === "none") return {};
   if (text === "boxes") return byDefault(tree, size, tell);

@@ -1,10 +1,10 @@
-import { faulty, type Kind } from "../rules/contract.ts";
 import type { FaultInText } from "../rules/body.ts";
+import type { Setting } from "../rules/contract.ts";
+import { faulty, type Kind } from "../rules/contract.ts";
 import { isFeasible } from "../rules/feasible.ts";
 import { kindNamed } from "../rules/registry.ts";
 import { resolved } from "../rules/setting.ts";
 import { shown } from "../rules/shown.ts";
-import type { Setting } from "../rules/contract.ts";
 import type { Canvas } from "./canvas.ts";
 import { nearest } from "./nearest.ts";
 import type { RuleEntry } from "./puzzle.ts";
@@ -25,15 +25,30 @@ interface Named {
   readonly body: Tree;
 }
 
-const nothing = ({ from, path }: Spot): Tree => ({ shape: "scalar", from, path, value: null, text: "", spotAt: () => ({ from, path }) });
+const nothing = ({ from, path }: Spot): Tree => ({
+  shape: "scalar",
+  from,
+  path,
+  value: null,
+  text: "",
+  spotAt: () => ({ from, path }),
+});
 
 const form = "a kind of rule, or one kind with its body, such as thermometer: r1c1-r1c3";
 
 const namedIn = (tree: Tree, tell: Tell): Named[] => {
   if (tree.shape === "scalar" && !isNothing(tree)) return [{ name: tree.text, spot: tree, body: nothing(tree) }];
-  if (tree.shape !== "keys" || tree.entries.length === 0) return tell(tree, shownTree(tree), form), [];
-  const [{ key, keySpot, value }, second] = tree.entries as [Keys["entries"][number], Keys["entries"][number] | undefined];
-  if (second) tell(second.keySpot, `${shown(second.key)} beside ${shown(key)}`, "one kind an entry; what belongs to it goes into its { }");
+  if (tree.shape !== "keys" || tree.entries.length === 0) return (tell(tree, shownTree(tree), form), []);
+  const [{ key, keySpot, value }, second] = tree.entries as [
+    Keys["entries"][number],
+    Keys["entries"][number] | undefined,
+  ];
+  if (second)
+    tell(
+      second.keySpot,
+      `${shown(second.key)} beside ${shown(key)}`,
+      "one kind an entry; what belongs to it goes into its { }",
+    );
   return [{ name: key, spot: keySpot, body: value }];
 };
 
@@ -47,29 +62,47 @@ const spotOf = (body: Tree, fault: FaultInText): Spot => {
 };
 
 const tellUnknown = ({ name, spot }: Named, kinds: readonly Kind[], tell: Tell): void => {
-  const near = nearest(name, kinds.map((kind) => kind.name));
+  const near = nearest(
+    name,
+    kinds.map((kind) => kind.name),
+  );
   const some = kinds.slice(0, 3).map((kind) => kind.name);
   tell(spot, shown(name), near ? `a rule kind; the nearest is ${near}` : `a rule kind, such as ${some.join(", ")}`);
 };
 
 /** The instances of every rule of the file, counted by kind; without a canvas, only the kinds' names are looked at. */
-export const readRules = (tree: Tree | undefined, canvas: Canvas | undefined, kinds: readonly Kind[], tell: Tell): ReadRule[] => {
+export const readRules = (
+  tree: Tree | undefined,
+  canvas: Canvas | undefined,
+  kinds: readonly Kind[],
+  tell: Tell,
+): ReadRule[] => {
   if (!tree || isNothing(tree)) return [];
-  if (tree.shape !== "list") return tell(tree, shownTree(tree), `a list, each entry ${form}`), [];
+  if (tree.shape !== "list") return (tell(tree, shownTree(tree), `a list, each entry ${form}`), []);
   const counts = new Map<string, number>();
-  return tree.items.flatMap((item) => namedIn(item, tell)).flatMap((named): ReadRule[] => {
-    const { name, body: tree } = named;
-    const kind = kindNamed(name, kinds);
-    if (!kind) return tellUnknown(named, kinds, tell), [];
-    if (!canvas) return [];
-    return kind.body.read(valueOf(tree), canvas).flatMap(({ at, body, faults }): ReadRule[] => {
-      const k = (counts.get(name) ?? 0) + 1;
-      counts.set(name, k);
-      for (const fault of faults) tell(spotOf(tree, fault.at && at.length > 0 ? { ...fault, at: [...at, ...fault.at] } : { ...fault, at: fault.at ?? at }), fault.read, fault.right);
-      if (!body || faults.length > 0) return [];
-      return [{ entry: { id: `${name}/${k}`, kind: name, body }, kind, tree: treeAt(tree, at) }];
+  return tree.items
+    .flatMap((item) => namedIn(item, tell))
+    .flatMap((named): ReadRule[] => {
+      const { name, body: tree } = named;
+      const kind = kindNamed(name, kinds);
+      if (!kind) return (tellUnknown(named, kinds, tell), []);
+      if (!canvas) return [];
+      return kind.body.read(valueOf(tree), canvas).flatMap(({ at, body, faults }): ReadRule[] => {
+        const k = (counts.get(name) ?? 0) + 1;
+        counts.set(name, k);
+        for (const fault of faults)
+          tell(
+            spotOf(
+              tree,
+              fault.at && at.length > 0 ? { ...fault, at: [...at, ...fault.at] } : { ...fault, at: fault.at ?? at },
+            ),
+            fault.read,
+            fault.right,
+          );
+        if (!body || faults.length > 0) return [];
+        return [{ entry: { id: `${name}/${k}`, kind: name, body }, kind, tree: treeAt(tree, at) }];
+      });
     });
-  });
 };
 
 const generic = "a rule that some digits of its cells can meet";
@@ -88,5 +121,6 @@ export const tellUnmeetable = (rules: readonly ReadRule[], setting: Setting, tel
 /** Tells what is read all the same but deserves a second look. */
 export const tellRemarks = (rules: readonly ReadRule[], setting: Setting, tell: Tell): void => {
   for (const { entry, kind, tree } of rules)
-    for (const fault of kind.body.remarks?.(entry.body, setting) ?? []) tell(spotOf(tree, fault), fault.read, fault.right);
+    for (const fault of kind.body.remarks?.(entry.body, setting) ?? [])
+      tell(spotOf(tree, fault), fault.read, fault.right);
 };

@@ -1,4 +1,15 @@
-import { type Alias, type Document, isAlias, isMap, isScalar, isSeq, type Node, type Pair, parseDocument, type Scalar as YamlScalar } from "yaml";
+import {
+  type Alias,
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  type Node,
+  type Pair,
+  parseDocument,
+  type Scalar as YamlScalar,
+} from "yaml";
 import { shown } from "../rules/shown.ts";
 import type { Entry, Scalar, Spot, Tell, Tree } from "./tree.ts";
 import { rightOf } from "./yaml-faults.ts";
@@ -18,7 +29,8 @@ const bytesOf = (text: string): number => {
 const utf8Length = (code: number): number => (code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4);
 
 const root: Spot = { from: 0, path: "" };
-const codeOf = (character: string): string => `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
+const codeOf = (character: string): string =>
+  `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what it looks for
 const control = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u0084\u0086-\u009f]/;
@@ -72,7 +84,8 @@ const scalarOf = (node: YamlScalar | undefined, spot: Spot, source: string): Sca
   const text = isPlain || typeof node?.value !== "string" ? (node?.source ?? "") : node.value;
   const start = spot.from + (quoted.includes(node?.type ?? "") ? 1 : 0);
   const spotAt = (index: number): Spot => {
-    const at = node?.type === "BLOCK_LITERAL" ? inBlock(source, start, text, index) : follow(source, start, text, index);
+    const at =
+      node?.type === "BLOCK_LITERAL" ? inBlock(source, start, text, index) : follow(source, start, text, index);
     return { path: spot.path, from: at < 0 ? spot.from : at };
   };
   return { ...spot, shape: "scalar", value: node?.value ?? null, text, spotAt };
@@ -86,19 +99,30 @@ const treeOf = (document: Document, source: string, tell: Tell): Tree => {
   const repeated = (node: Alias, spot: Spot, depth: number, isRepeated: boolean): Tree => {
     const target = node.resolve(document);
     if (++aliases > mostAliases || isRepeated || !target) {
-      if (aliases <= mostAliases + 1) tell(spot, `*${node.source}`, target ? "the part itself; few parts can be repeated by name" : "a name that an & gives before");
+      if (aliases <= mostAliases + 1)
+        tell(
+          spot,
+          `*${node.source}`,
+          target ? "the part itself; few parts can be repeated by name" : "a name that an & gives before",
+        );
       return nothing(spot);
     }
     return read(target, { ...spot, from: target.range?.[0] ?? spot.from }, depth, true);
   };
 
-  const entry = ({ key, value }: Pair, path: string, depth: number, isRepeated: boolean, seen: Set<string>): Entry[] => {
+  const entry = (
+    { key, value }: Pair,
+    path: string,
+    depth: number,
+    isRepeated: boolean,
+    seen: Set<string>,
+  ): Entry[] => {
     const keyNode = key as Node | null;
     const from = keyNode?.range?.[0] ?? 0;
-    if (!isScalar(keyNode)) return tell({ from, path }, "a key that is no word", "a word before the colon"), [];
+    if (!isScalar(keyNode)) return (tell({ from, path }, "a key that is no word", "a word before the colon"), []);
     const name = scalarOf(keyNode, { from, path }, source).text;
     const keySpot = { from, path: path === "" ? name : `${path}/${name}` };
-    if (seen.has(name)) return tell(keySpot, `the key ${shown(name)} twice`, "each key once"), [];
+    if (seen.has(name)) return (tell(keySpot, `the key ${shown(name)} twice`, "each key once"), []);
     seen.add(name);
     return [{ key: name, keySpot, value: read(value as Node | null, keySpot, depth + 1, isRepeated) }];
   };
@@ -109,13 +133,18 @@ const treeOf = (document: Document, source: string, tell: Tell): Tree => {
     if (!node) return nothing(spot);
     if (isAlias(node)) return repeated(node, spot, depth, isRepeated);
     if (isScalar(node)) return scalarOf(node, spot, source);
-    if (depth > deepest) return tell(spot, "lists in lists in lists", "lists and keys that are nested less deeply"), nothing(spot);
+    if (depth > deepest)
+      return (tell(spot, "lists in lists in lists", "lists and keys that are nested less deeply"), nothing(spot));
     if (isSeq<Node>(node)) {
-      const items = node.items.map((item, k) => read(item, { from: spot.from, path: `${spot.path}/${k}` }, depth + 1, isRepeated));
+      const items = node.items.map((item, k) =>
+        read(item, { from: spot.from, path: `${spot.path}/${k}` }, depth + 1, isRepeated),
+      );
       return { ...spot, shape: "list", items };
     }
     const seen = new Set<string>();
-    const entries = isMap(node) ? node.items.flatMap((pair) => entry(pair as Pair, spot.path, depth, isRepeated, seen)) : [];
+    const entries = isMap(node)
+      ? node.items.flatMap((pair) => entry(pair as Pair, spot.path, depth, isRepeated, seen))
+      : [];
     return { ...spot, shape: "keys", entries };
   };
   return read(document.contents as Node | null, root, 0, false);
@@ -146,7 +175,8 @@ const tellSyntax = (document: Document, source: string, tell: Tell): boolean => 
     const line = `${source.lastIndexOf("\n", from - 1)}`;
     if (told.has(line)) continue;
     told.add(line);
-    const read = error.code === "TAB_AS_INDENT" ? "a tab" : shown(source.slice(from).split("\n", 1)[0] || "the end of a line");
+    const read =
+      error.code === "TAB_AS_INDENT" ? "a tab" : shown(source.slice(from).split("\n", 1)[0] || "the end of a line");
     tell({ from, path: "" }, read, rightOf(error));
   }
   return told.size > 0;

@@ -16,7 +16,8 @@ interface TextLimits {
 /** A text as it stands in the source; undefined (and told) where it is none or too long. */
 export const readText = (tree: Tree, { right, most }: TextLimits, tell: Tell): string | undefined => {
   const text = tree.shape === "scalar" ? (tree as Scalar).text : "";
-  if (text.trim() === "") return tell(tree, shownTree(tree), right), undefined;
-  if (text.length > most) return tell(tree, `${text.length} characters`, `${right}, at most ${most} characters`), undefined;
+  if (text.trim() === "") return (tell(tree, shownTree(tree), right), undefined);
+  if (text.length > most)
+    return (tell(tree, `${text.length} characters`, `${right}, at most ${most} characters`), undefined);
   return text;
 };

@@ -52,7 +52,8 @@ export const valueOf = (tree: Tree): unknown => {
 /** The part that these keys and indices lead to, or the last that they reach. */
 export const treeAt = (tree: Tree, [step, ...steps]: readonly (string | number)[]): Tree => {
   if (step === undefined) return tree;
-  const next = tree.shape === "list" ? tree.items[Number(step)] : tree.shape === "keys" ? under(tree, String(step)) : undefined;
+  const next =
+    tree.shape === "list" ? tree.items[Number(step)] : tree.shape === "keys" ? under(tree, String(step)) : undefined;
   return next ? treeAt(next, steps) : tree;
 };
 

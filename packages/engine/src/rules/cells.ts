@@ -22,7 +22,10 @@ export const digitsIn = ({ domains }: Pick<Setting, "domains">, cells: readonly 
   cells.reduce<Digits>((all, cell) => (all | domains[cell]!) as Digits, none);
 
 /** The grids that a whole-grid rule names (all where it names none), or what is wrong with a name. */
-export const gridsNamed = ({ grids }: Pick<Setting, "grids">, ids: readonly string[] | undefined): readonly Grid[] | Faulty => {
+export const gridsNamed = (
+  { grids }: Pick<Setting, "grids">,
+  ids: readonly string[] | undefined,
+): readonly Grid[] | Faulty => {
   if (!ids) return grids;
   const unknown = ids.flatMap((id, k) =>
     grids.some((grid) => grid.id === id)

@@ -17,7 +17,11 @@ const isAlong = (cells: readonly Cell[], order: ReadonlyMap<Cell, number>): bool
   cells.every((cell, k) => k === 0 || order.get(cells[k - 1]!)! < order.get(cell)!);
 
 /** Reads digits one cell at a time and judges them all at the last; what it remembers is the digits themselves. */
-const atTheEnd = (cells: readonly Cell[], judge: (digits: readonly number[]) => boolean, order: ReadonlyMap<Cell, number>): Reader => {
+const atTheEnd = (
+  cells: readonly Cell[],
+  judge: (digits: readonly number[]) => boolean,
+  order: ReadonlyMap<Cell, number>,
+): Reader => {
   const sorted = [...cells].sort((a, b) => order.get(a)! - order.get(b)!);
   return {
     start: "",
@@ -33,11 +37,17 @@ const atTheEnd = (cells: readonly Cell[], judge: (digits: readonly number[]) => 
 const readerOf = (scope: Scope, order: ReadonlyMap<Cell, number>): Reader => {
   const { cells } = scope;
   if ("different" in scope)
-    return { start: 0, read: (used, _, digit) => (((used as number) >>> digit) & 1 ? undefined : (used as number) | (1 << digit)) };
+    return {
+      start: 0,
+      read: (used, _, digit) => (((used as number) >>> digit) & 1 ? undefined : (used as number) | (1 << digit)),
+    };
   if ("holds" in scope) return atTheEnd(cells, scope.holds, order);
   if (!isAlong(cells, order)) {
     const end = (digits: readonly number[]): State | undefined =>
-      digits.reduce<State | undefined>((state, digit, k) => (state === undefined ? state : scope.next(state, digit, k)), scope.start);
+      digits.reduce<State | undefined>(
+        (state, digit, k) => (state === undefined ? state : scope.next(state, digit, k)),
+        scope.start,
+      );
     return atTheEnd(cells, (digits) => end(digits) !== undefined && scope.ok(end(digits)!), order);
   }
   const last = cells.length - 1;
@@ -51,12 +61,15 @@ const readerOf = (scope: Scope, order: ReadonlyMap<Cell, number>): Reader => {
   };
 };
 
-const isLongestFirst = (a: Scope, b: Scope): number => Number("start" in b) - Number("start" in a) || b.cells.length - a.cells.length;
+const isLongestFirst = (a: Scope, b: Scope): number =>
+  Number("start" in b) - Number("start" in a) || b.cells.length - a.cells.length;
 
 /** The cells in an order in which most scopes can be read along. */
 const orderOf = (scopes: readonly Scope[]): Cell[] => {
   const reading = scopes.filter((scope) => "start" in scope).sort(isLongestFirst);
-  return [...new Set([...reading, ...scopes.filter((scope) => "holds" in scope), ...scopes].flatMap(({ cells }) => cells))];
+  return [
+    ...new Set([...reading, ...scopes.filter((scope) => "holds" in scope), ...scopes].flatMap(({ cells }) => cells)),
+  ];
 };
 
 const isCrowded = (scope: Scope, setting: Pick<Setting, "domains">): boolean =>

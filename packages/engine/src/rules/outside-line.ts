@@ -2,8 +2,8 @@ import { centre } from "../marks/points.ts";
 import type { Point } from "../marks/shape.ts";
 import type { Cell, Place } from "../puzzle/canvas.ts";
 import type { Grid } from "../puzzle/puzzle.ts";
-import type { GridLine, Side } from "./body.ts";
 import { gridLineOf, type OutsideBody } from "./bodies/outside.ts";
+import type { GridLine, Side } from "./body.ts";
 import { cellsAt } from "./cells.ts";
 import { type Faulty, faulty, type Setting } from "./contract.ts";
 
@@ -35,11 +35,19 @@ export const gridOfLine = (line: GridLine, grids: readonly Grid[]): Grid | Fault
   const { axis, number } = line;
   const named = grids.find(({ id }) => id === line.grid);
   const ids = grids.map(({ id }) => id).join(", ");
-  if (line.grid !== undefined && !named) return faulty({ at: ["grid"], read: line.grid, right: `the id of a grid: ${ids}` });
+  if (line.grid !== undefined && !named)
+    return faulty({ at: ["grid"], read: line.grid, right: `the id of a grid: ${ids}` });
   const [grid, another] = (named ? [named] : grids).filter((some) => fits(some, line));
-  const most = named ? `${axis} 1 to ${named.size} of ${named.called}` : `a ${axis} of a grid, 1 to ${Math.max(...grids.map(({ size }) => size))}`;
+  const most = named
+    ? `${axis} 1 to ${named.size} of ${named.called}`
+    : `a ${axis} of a grid, 1 to ${Math.max(...grids.map(({ size }) => size))}`;
   if (!grid) return faulty({ at: [axis], read: `${number}`, right: most });
-  return another ? faulty({ read: `${axis} ${number}`, right: `the grid as well, such as grid: ${grid.id}; several have such a ${axis}` }) : grid;
+  return another
+    ? faulty({
+        read: `${axis} ${number}`,
+        right: `the grid as well, such as grid: ${grid.id}; several have such a ${axis}`,
+      })
+    : grid;
 };
 
 const defaultSide = { row: "left", column: "top" } as const;
@@ -52,7 +60,8 @@ export const lineOf = (body: OutsideBody, setting: Pick<Setting, "canvas" | "gri
   const grid = gridOfLine(line, setting.grids);
   if ("faults" in grid) return grid;
   const [x, y] = steps[from];
-  const first = (step: number, at: number): number => (step === 0 ? at + number - 1 : step > 0 ? at : at + grid.size - 1);
+  const first = (step: number, at: number): number =>
+    step === 0 ? at + number - 1 : step > 0 ? at : at + grid.size - 1;
   const [row, column] = [first(y, grid.row), first(x, grid.column)];
   const places = Array.from({ length: grid.size }, (_, k) => ({ row: row + y * k, column: column + x * k }));
   const [atX, atY] = centre(places[0]!);

@@ -11,7 +11,13 @@ export const settingOf = (draft: Draft, kinds: readonly Kind[]): Setting => ({
   marked: (mark: EdgeMark) =>
     draft.rules
       .filter((rule) => kindNamed(rule.kind, kinds)?.edgeMark === mark)
-      .map((rule) => cellsAt(draft, (rule.body as { cells: readonly { row: number; column: number }[] }).cells) as [number, number]),
+      .map(
+        (rule) =>
+          cellsAt(draft, (rule.body as { cells: readonly { row: number; column: number }[] }).cells) as [
+            number,
+            number,
+          ],
+      ),
 });
 
 /** The instance of a rule with everything looked up, or why it can't be. */
@@ -19,4 +25,3 @@ export const resolved = (entry: RuleEntry, kind: Kind, setting: Setting): (Bound
   const instance = kind.resolve(entry.body, setting) as Bound | Faulty;
   return "faults" in instance ? instance : { ...instance, id: entry.id };
 };
-

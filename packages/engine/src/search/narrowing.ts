@@ -29,6 +29,8 @@ interface Constraint {
 }
 
 const ranks = 4;
+const E2 = +((globalThis as any).process?.env.E2 ?? 1);const E3 = (globalThis as any).process?.env.E3;
+let inc = 1;
 const E1 = (globalThis as any).process?.env.E1;
 const slow: ReadonlySet<string> = new Set(["sum", "automaton", "table", "run", "same-digits", "classes"]);
 
@@ -96,6 +98,7 @@ export const narrowingOf = (model: Model): Narrowing => {
   const rankOf = Uint8Array.from(constraints, ({ rank }) => rank);
   const narrow = constraints.map((constraint) => constraint.narrow);
 
+  inc = 1; if (E3) for (const c of constraints) for (const x of c.cells) weights[x]! += c.rank > 0 ? +E3 : 0;
   const trailCell: number[] = [];
   const trailWas: number[] = [];
   /** Cells settled whose peers have not been told yet. */
@@ -141,8 +144,8 @@ export const narrowingOf = (model: Model): Narrowing => {
     for (let k = 0; k < others.length; k++) {
       const other = others[k]!;
       if ((now[other]! & digit) !== 0 && !keep(other, ~digit)) {
-        weights[other]! += 1;
-        weights[cell]! += 1;
+        weights[other]! += inc;
+        weights[cell]! += inc; inc *= E2;
         return false;
       }
     }
@@ -153,7 +156,8 @@ export const narrowingOf = (model: Model): Narrowing => {
     if (!terms) queued[constraint] = 0;
     const held = narrow[constraint]!(domains);
     queued[constraint] = terms || !queued[constraint] ? 0 : 1;
-    if (!held) for (const cell of constraints[constraint]!.cells) weights[cell]! += 1;
+    if (!held) for (const cell of constraints[constraint]!.cells) weights[cell]! += inc;
+    if (!held) inc *= E2;
     return held;
   };
   const nextRank = (): number => {

@@ -9,9 +9,17 @@ import { gatherWhyNowhere } from "../why-not.ts";
 import { placesIn } from "./only-place.ts";
 
 const unplaced = (house: House, knowledge: Knowledge): number[] =>
-  listOf(house.digits).filter((digit) => !house.cells.some((cell) => isSettled(knowledge, cell) && at(knowledge, cell) === digitsOf([digit])));
+  listOf(house.digits).filter(
+    (digit) => !house.cells.some((cell) => isSettled(knowledge, cell) && at(knowledge, cell) === digitsOf([digit])),
+  );
 
-function* hiddenSets(size: number, name: string, level: number, knowledge: Knowledge, board: Board): Iterable<Deduction> {
+function* hiddenSets(
+  size: number,
+  name: string,
+  level: number,
+  knowledge: Knowledge,
+  board: Board,
+): Iterable<Deduction> {
   for (const house of board.houses) {
     if (!house.complete) continue;
     const places = new Map(unplaced(house, knowledge).map((digit) => [digit, placesIn(house, digit, knowledge)]));
@@ -39,4 +47,3 @@ const hidden = (size: number, name: string, level: number): Technique => ({
 /** As many digits as cells that can hold them in a house: those cells hold nothing else. */
 export const hiddenPair = hidden(2, "hidden-pair", 2);
 export const hiddenTriple = hidden(3, "hidden-triple", 3);
-

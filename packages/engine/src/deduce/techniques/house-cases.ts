@@ -1,17 +1,13 @@
 import type { Board } from "../../board/board.ts";
+import { remembered } from "../../board/remembered.ts";
 import type { Technique } from "../deduction.ts";
 import { deductionsOf, type Unit, unitOf } from "../unit.ts";
 
-const made = new WeakMap<Board, readonly Unit[]>();
-
-const houseUnits = (board: Board): readonly Unit[] => {
-  let units = made.get(board);
-  if (!units) {
-    units = board.houses.filter(({ complete }) => complete).map(({ id }) => unitOf(board, { rules: [], houses: [id], terms: [] }));
-    made.set(board, units);
-  }
-  return units;
-};
+const houseUnits = remembered((board: Board): readonly Unit[] =>
+  board.houses
+    .filter(({ complete }) => complete)
+    .map(({ id }) => unitOf(board, { rules: [], houses: [id], terms: [] })),
+);
 
 /** All ways to fill one house agree: sets of cells and digits too large to have a name of their own. */
 export const houseCases: Technique = {

@@ -8,7 +8,8 @@ import { gatherWhyNowhere } from "../why-not.ts";
 import { apartSets } from "./naked-set.ts";
 import { placesIn } from "./only-place.ts";
 
-const isOpen = (places: readonly Cell[], knowledge: Knowledge): boolean => places.every((cell) => !isSettled(knowledge, cell));
+const isOpen = (places: readonly Cell[], knowledge: Knowledge): boolean =>
+  places.every((cell) => !isSettled(knowledge, cell));
 
 /** All places of a digit in one house lie in another house or cage too: it is nowhere else there. */
 export const locked: Technique = {

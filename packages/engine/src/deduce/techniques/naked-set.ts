@@ -1,6 +1,6 @@
+import type { Board } from "../../board/board.ts";
 import { both, count, type Digits, either, none } from "../../board/digits.ts";
 import { at, isSettled, type Knowledge } from "../../board/knowledge.ts";
-import type { Board } from "../../board/board.ts";
 import type { Link } from "../../board/links.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import { combinations } from "../combinations.ts";
@@ -10,14 +10,24 @@ import { addRemoval, gathering, removing } from "../reasons.ts";
 /** Every set of cells that may not repeat a digit: houses, and rules such as cages. */
 export const apartSets = (board: Board): { readonly cells: readonly Cell[]; readonly link: Link }[] => [
   ...board.houses.map(({ cells, id }) => ({ cells, link: { kind: "house", id } as const })),
-  ...board.groups.filter(({ cells }) => cells.length > 2).map(({ cells, rule }) => ({ cells, link: { kind: "rule", id: rule } as const })),
+  ...board.groups
+    .filter(({ cells }) => cells.length > 2)
+    .map(({ cells, rule }) => ({ cells, link: { kind: "rule", id: rule } as const })),
 ];
 
-function* nakedSets(size: number, technique: string, level: number, knowledge: Knowledge, board: Board): Iterable<Deduction> {
+function* nakedSets(
+  size: number,
+  technique: string,
+  level: number,
+  knowledge: Knowledge,
+  board: Board,
+): Iterable<Deduction> {
   for (const { cells, link } of apartSets(board)) {
     const open = cells.filter((cell) => !isSettled(knowledge, cell));
     if (open.length <= size) continue;
-    const few = open.filter((cell) => count(at(knowledge, cell)) <= size && at(knowledge, cell) !== board.domains[cell]);
+    const few = open.filter(
+      (cell) => count(at(knowledge, cell)) <= size && at(knowledge, cell) !== board.domains[cell],
+    );
     for (const set of combinations(few, size)) {
       const digits = set.reduce<Digits>((all, cell) => either(all, at(knowledge, cell)), none);
       if (count(digits) !== size) continue;
@@ -42,4 +52,3 @@ const naked = (size: number, name: string, level: number): Technique => ({
 export const nakedPair = naked(2, "naked-pair", 2);
 export const nakedTriple = naked(3, "naked-triple", 2);
 export const nakedQuad = naked(4, "naked-quad", 3);
-

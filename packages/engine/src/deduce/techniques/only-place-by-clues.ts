@@ -30,7 +30,8 @@ export const onlyPlaceByClues: Technique = {
   fits: ({ rules }) => rules.length > 0,
   *find(knowledge, board) {
     const barred = barredByClues(knowledge, board);
-    const barring = (cell: Cell, digit: number): Unit | undefined => barred.get(cell)?.find(({ gone }) => has(gone, digit))?.unit;
+    const barring = (cell: Cell, digit: number): Unit | undefined =>
+      barred.get(cell)?.find(({ gone }) => has(gone, digit))?.unit;
     for (const house of board.houses) {
       if (!house.complete) continue;
       for (const digit of listOf(house.digits)) {
@@ -39,8 +40,15 @@ export const onlyPlaceByClues: Technique = {
         const [cell] = free;
         if (free.length !== 1 || cell === undefined || places.length === 1 || isSettled(knowledge, cell)) continue;
         const because = gathering().house(house.id);
-        gatherWhyNowhere(because, knowledge, board, house.cells.filter((other) => !places.includes(other)), digit);
-        for (const other of places) if (other !== cell) because.all(reasonsOf(barring(other, digit)!, knowledge, board));
+        gatherWhyNowhere(
+          because,
+          knowledge,
+          board,
+          house.cells.filter((other) => !places.includes(other)),
+          digit,
+        );
+        for (const other of places)
+          if (other !== cell) because.all(reasonsOf(barring(other, digit)!, knowledge, board));
         yield placing("only-place-by-clues", 2, cell, digit, because.reasons);
       }
     }

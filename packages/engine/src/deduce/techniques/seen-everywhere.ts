@@ -11,7 +11,13 @@ import { placesIn } from "./only-place.ts";
 const mostPlaces = 4;
 
 /** Cells outside the house that see all of these places and could still hold the digit. */
-const seenFromAll = (places: readonly Cell[], house: House, digit: number, knowledge: Knowledge, board: Board): Cell[] =>
+const seenFromAll = (
+  places: readonly Cell[],
+  house: House,
+  digit: number,
+  knowledge: Knowledge,
+  board: Board,
+): Cell[] =>
   board.sees[places[0]!]!.filter(
     (cell) =>
       has(at(knowledge, cell), digit) &&
@@ -28,10 +34,17 @@ export const seenEverywhere: Technique = {
       if (!house.complete) continue;
       for (const digit of listOf(house.digits)) {
         const places = placesIn(house, digit, knowledge);
-        if (places.length < 2 || places.length > mostPlaces || places.some((cell) => isSettled(knowledge, cell))) continue;
+        if (places.length < 2 || places.length > mostPlaces || places.some((cell) => isSettled(knowledge, cell)))
+          continue;
         for (const cell of seenFromAll(places, house, digit, knowledge, board)) {
           const because = gathering().house(house.id);
-          gatherWhyNowhere(because, knowledge, board, house.cells.filter((other) => !places.includes(other)), digit);
+          gatherWhyNowhere(
+            because,
+            knowledge,
+            board,
+            house.cells.filter((other) => !places.includes(other)),
+            digit,
+          );
           for (const place of places) because.link(linksBetween(board, place, cell)[0]!);
           yield removing("seen-everywhere", 3, new Map([[cell, only(digit)]]), because.reasons);
         }

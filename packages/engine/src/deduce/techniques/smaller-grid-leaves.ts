@@ -15,12 +15,15 @@ export const smallerGridLeaves: Technique = {
     for (const house of board.houses) {
       const kinds = new Set(house.cells.map((cell) => both(board.domains[cell]!, house.digits)));
       for (const limit of kinds) {
-        const inside = house.cells.filter((cell) => both(board.domains[cell]!, house.digits) === both(board.domains[cell]!, limit));
+        const inside = house.cells.filter(
+          (cell) => both(board.domains[cell]!, house.digits) === both(board.domains[cell]!, limit),
+        );
         const digits = inside.reduce<Digits>((all, cell) => either(all, board.domains[cell]!), none);
         if (inside.length === house.cells.length || count(digits) !== inside.length) continue;
         const removes = new Map<Cell, Digits>();
         for (const cell of house.cells)
-          if (!inside.includes(cell) && !isSettled(knowledge, cell)) addRemoval(removes, cell, both(at(knowledge, cell), digits));
+          if (!inside.includes(cell) && !isSettled(knowledge, cell))
+            addRemoval(removes, cell, both(at(knowledge, cell), digits));
         if (removes.size > 0) yield removing("smaller-grid-leaves", 2, removes, gathering().house(house.id).reasons);
       }
     }

@@ -8,7 +8,9 @@ export const sumsLeft: Technique = {
   level: 3,
   settles: true,
   fits: ({ counts = [], houses, rules }) =>
-    counts.every(({ plus, minus }) => plus.every((id) => houses.includes(id)) && minus.every((id) => rules.includes(id))),
+    counts.every(
+      ({ plus, minus }) => plus.every((id) => houses.includes(id)) && minus.every((id) => rules.includes(id)),
+    ),
   *find(knowledge, board) {
     for (const unit of sumUnits(board)) yield* deductionsOf(unit, "sums-left", 3, knowledge, board);
   },

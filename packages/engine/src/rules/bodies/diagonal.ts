@@ -18,7 +18,13 @@ const bend = ({ cells: [first, second, ...rest] }: DiagonalBody): FaultInText[] 
   const [down, right] = stepOf(first!, second!);
   const isStraight = rest.every((cell, k) => stepOf([second!, ...rest][k]!, cell).join() === `${down},${right}`);
   if (Math.abs(down) === 1 && Math.abs(right) === 1 && isStraight) return [];
-  return [{ at: ["cells"], read: writePath([first!, second!, ...rest]), right: "a run of cells along one diagonal, such as r1c2-r3c4" }];
+  return [
+    {
+      at: ["cells"],
+      read: writePath([first!, second!, ...rest]),
+      right: "a run of cells along one diagonal, such as r1c2-r3c4",
+    },
+  ];
 };
 
 const isInside = ({ row, column, size }: Grid, cell: Place): boolean =>
@@ -31,7 +37,8 @@ const runsThrough = ({ cells }: DiagonalBody, { grids }: { readonly grids: reado
   return grids.some((grid) => cells.every((cell) => isInside(grid, cell)) && !ends.some((end) => isInside(grid, end)));
 };
 const leavesCanvas = ({ cells }: DiagonalBody, canvas: Canvas): boolean =>
-  cellAt(canvas, beyond(cells[1]!, cells[0]!)) === undefined && cellAt(canvas, beyond(cells.at(-2)!, cells.at(-1)!)) === undefined;
+  cellAt(canvas, beyond(cells[1]!, cells[0]!)) === undefined &&
+  cellAt(canvas, beyond(cells.at(-2)!, cells.at(-1)!)) === undefined;
 
 export const diagonal: BodyShape<DiagonalBody> = shapeOf({
   name: "diagonal",
@@ -42,6 +49,8 @@ export const diagonal: BodyShape<DiagonalBody> = shapeOf({
   remarks: (body, setting): Fault[] => {
     if (runsThrough(body, setting) || leavesCanvas(body, setting.canvas)) return [];
     const read = `${nameOf(body.cells[0]!)} to ${nameOf(body.cells.at(-1)!)}`;
-    return [{ at: ["cells"], read, right: "a diagonal that runs from edge to edge of a grid; this one is read as it stands" }];
+    return [
+      { at: ["cells"], read, right: "a diagonal that runs from edge to edge of a grid; this one is read as it stands" },
+    ];
   },
 });

@@ -14,7 +14,9 @@ export interface Field<T> {
   readonly optional?: true;
 }
 
-const wrong = (value: unknown, right: string): { faults: FaultInText[] } => ({ faults: [{ read: shown(value), right }] });
+const wrong = (value: unknown, right: string): { faults: FaultInText[] } => ({
+  faults: [{ read: shown(value), right }],
+});
 const unturned = <T>(value: T): T => value;
 
 const numbers = ["no", "one", "two", "three", "four", "five", "six"];
@@ -39,7 +41,11 @@ interface PathLimits {
 const cell = String.raw`r\d+c\d+(-r\d+c\d+)?`;
 
 /** Cells in the order of the text, each once. */
-export const path = ({ least = 1, most = Number.POSITIVE_INFINITY, beside }: PathLimits = {}): Field<readonly Place[]> => ({
+export const path = ({
+  least = 1,
+  most = Number.POSITIVE_INFINITY,
+  beside,
+}: PathLimits = {}): Field<readonly Place[]> => ({
   schema: z.string().check(z.regex(new RegExp(`^\\s*${cell}(\\s+${cell})*\\s*$`))),
   read: (value, canvas) => {
     if (typeof value !== "string") return wrong(value, "cells separated by spaces, such as r1c1 r1c2");
@@ -107,7 +113,10 @@ const digitTokens = (value: unknown): DigitToken[] =>
       }));
 
 /** Digits as a list or separated by spaces (`12` is twelve); each as often as it is named. */
-export const digits = ({ most = Number.POSITIVE_INFINITY, distinct = false }: DigitLimits = {}): Field<readonly number[]> => ({
+export const digits = ({
+  most = Number.POSITIVE_INFINITY,
+  distinct = false,
+}: DigitLimits = {}): Field<readonly number[]> => ({
   schema: z.union([z.array(z.int().check(z.minimum(0), z.maximum(31))), z.string(), z.int()]),
   read: (value) => {
     const tokens = digitTokens(value);
@@ -117,7 +126,8 @@ export const digits = ({ most = Number.POSITIVE_INFINITY, distinct = false }: Di
       return { faults: strange.map(({ read, place }) => ({ ...place, read, right: "a digit from 0 to 31" })) };
     if (tokens.length > most) return wrong(value, `${most} digits at most`);
     const twice = tokens.find(({ digit }, k) => distinct && tokens.findIndex((other) => other.digit === digit) < k);
-    if (twice) return { faults: [{ ...twice.place, read: twice.read, right: `each digit once; ${twice.digit} comes twice` }] };
+    if (twice)
+      return { faults: [{ ...twice.place, read: twice.read, right: `each digit once; ${twice.digit} comes twice` }] };
     return { value: tokens.map(({ digit }) => digit!), faults: [] };
   },
   write: (list) => (list.length === 1 ? list[0] : list.join(" ")),
@@ -127,7 +137,8 @@ export const digits = ({ most = Number.POSITIVE_INFINITY, distinct = false }: Di
 /** One of these words. */
 export const word = <W extends string>(...words: readonly W[]): Field<W> => ({
   schema: z.enum(words as readonly [W, ...W[]]),
-  read: (value) => (words.includes(value as W) ? { value: value as W, faults: [] } : wrong(value, `one of ${words.join(", ")}`)),
+  read: (value) =>
+    words.includes(value as W) ? { value: value as W, faults: [] } : wrong(value, `one of ${words.join(", ")}`),
   write: unturned,
   turn: unturned,
 });
@@ -154,7 +165,8 @@ const colour: Field<string> = {
 export const listOf = <T>(field: Field<T>, of: string, least = 1): Field<readonly T[]> => ({
   schema: z.array(field.schema).check(z.minLength(least)),
   read: (value, canvas) => {
-    if (!Array.isArray(value) || value.length < least) return wrong(value, `a list of ${of}, ${numbers[least]} or more`);
+    if (!Array.isArray(value) || value.length < least)
+      return wrong(value, `a list of ${of}, ${numbers[least]} or more`);
     const read = value.map((item) => field.read(item, canvas));
     const faults = read.flatMap((item, k) => item.faults.map((fault) => ({ ...fault, at: [k, ...(fault.at ?? [])] })));
     return faults.length > 0 ? { faults } : { value: read.map((item) => item.value!), faults };

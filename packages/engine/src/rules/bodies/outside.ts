@@ -20,7 +20,8 @@ const lineFields = { grid: optional(text("the id of a grid")), row: number(), co
 const sides = { row: ["left", "right"], column: ["top", "bottom"] } as const;
 
 const oneLine = ({ row, column, from }: OutsideBody): FaultInText[] => {
-  if (row === undefined && column === undefined) return [{ read: "no line", right: "a row or a column as well, such as row: 2" }];
+  if (row === undefined && column === undefined)
+    return [{ read: "no line", right: "a row or a column as well, such as row: 2" }];
   if (row !== undefined && column !== undefined)
     return [{ at: ["column"], atKey: true, read: "a row and a column", right: "either of them, not both" }];
   const axis = row === undefined ? "column" : "row";

@@ -25,9 +25,12 @@ export const ownBody: BodyShape<OwnBody> = shapeOf({
   },
   check: ({ cells, allows }) => {
     if (!allows) return [];
-    if (!cells) return [{ at: ["allows"], read: "allows without cells", right: "the cells as well, in the order of the rows" }];
+    if (!cells)
+      return [{ at: ["allows"], read: "allows without cells", right: "the cells as well, in the order of the rows" }];
     return allows.flatMap((row, k) =>
-      row.length === cells.length ? [] : [{ at: ["allows", k], read: row.join(" "), right: `${cells.length} digits, one a cell` }],
+      row.length === cells.length
+        ? []
+        : [{ at: ["allows", k], read: row.join(" "), right: `${cells.length} digits, one a cell` }],
     );
   },
 });

@@ -28,4 +28,4 @@ export const pairsBy = (least: number): BodyShape<PairByBody> =>
     gesture: "edge",
     terse: "cells",
     fields: { cells: path({ least: 2, most: 2, beside: "side" }), by: optional(whole({ least })) },
-    });
+  });

@@ -36,7 +36,8 @@ const readToken = (token: string, canvas: Canvas): { places: Place[]; right?: st
   if (off) return { places: [], right: offCanvas(off, canvas) };
   const places = run(placeOf(names[0]!)!, placeOf(names.at(-1)!)!);
   if (!places) return { places: [], right: "a run along a row, a column or a diagonal" };
-  if (places.some((place) => cellAt(canvas, place) === undefined)) return { places: [], right: "a run that stays in the grids" };
+  if (places.some((place) => cellAt(canvas, place) === undefined))
+    return { places: [], right: "a run that stays in the grids" };
   return { places };
 };
 
@@ -61,7 +62,8 @@ export const readPath = (text: string, canvas: Canvas): PathText => {
 };
 
 /** Beside each other by side or corner. */
-export const touch = (a: Place, b: Place): boolean => Math.max(Math.abs(a.row - b.row), Math.abs(a.column - b.column)) === 1;
+export const touch = (a: Place, b: Place): boolean =>
+  Math.max(Math.abs(a.row - b.row), Math.abs(a.column - b.column)) === 1;
 /** Beside each other by side. */
 export const shareSide = (a: Place, b: Place): boolean => Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
 

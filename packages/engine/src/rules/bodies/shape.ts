@@ -38,13 +38,16 @@ const isKeys = (value: unknown): value is Record<string, unknown> =>
 export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> => {
   const fields: Fields = { ...spec.fields, ...common };
   const names = Object.keys(fields);
-  const form = Object.entries(spec.fields).map(([key, field]) => (field.optional ? `${key}?` : key)).join(", ");
+  const form = Object.entries(spec.fields)
+    .map(([key, field]) => (field.optional ? `${key}?` : key))
+    .join(", ");
 
   const readKeys = (keys: Record<string, unknown>, canvas: Canvas, terse: boolean): Omit<ReadBody<BodyOf<F>>, "at"> => {
     const faults: FaultInText[] = [];
     const body: Record<string, unknown> = {};
     for (const key of Object.keys(keys))
-      if (!Object.hasOwn(fields, key)) faults.push({ at: [key], atKey: true, read: shown(key), right: `one of the keys ${names.join(", ")}` });
+      if (!Object.hasOwn(fields, key))
+        faults.push({ at: [key], atKey: true, read: shown(key), right: `one of the keys ${names.join(", ")}` });
     for (const [key, field] of Object.entries(fields)) {
       if (!Object.hasOwn(keys, key)) {
         if (!field.optional) faults.push({ read: shown(keys), right: `the key ${key} as well: { ${form} }` });
@@ -68,7 +71,9 @@ export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> =
   };
 
   const keysSchema = z.strictObject(
-    Object.fromEntries(names.map((key) => [key, fields[key]!.optional ? z.optional(fields[key]!.schema) : fields[key]!.schema])),
+    Object.fromEntries(
+      names.map((key) => [key, fields[key]!.optional ? z.optional(fields[key]!.schema) : fields[key]!.schema]),
+    ),
   );
   const one = spec.terse ? z.union([fields[spec.terse]!.schema, keysSchema]) : keysSchema;
 
@@ -91,6 +96,8 @@ export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> =
     },
     turn: (body, turning) =>
       spec.turn?.(body, turning) ??
-      (Object.fromEntries(Object.entries(body).map(([key, value]) => [key, fields[key]!.turn(value, turning)])) as BodyOf<F>),
+      (Object.fromEntries(
+        Object.entries(body).map(([key, value]) => [key, fields[key]!.turn(value, turning)]),
+      ) as BodyOf<F>),
   };
 };

@@ -12,7 +12,12 @@ import { nounsFor } from "./nouns.ts";
 const mostSaid = 3;
 
 /** The answer to "why can't it be this?" or "why is it what it is?" in the placed style. */
-export const answerLine = (board: Board, knowledge: Knowledge, { cell, digit }: WhyQuestion, { answer, steps }: Why): string => {
+export const answerLine = (
+  board: Board,
+  knowledge: Knowledge,
+  { cell, digit }: WhyQuestion,
+  { answer, steps }: Why,
+): string => {
   const nouns = nounsFor(board, "placed");
   const name = nouns.cell(cell);
   if (answer === "can") return `${capital(name)} can be ${aDigit(digit!)}: nothing rules it out.`;
@@ -22,7 +27,8 @@ export const answerLine = (board: Board, knowledge: Knowledge, { cell, digit }: 
     const grid = grids.find(({ digits }) => !digits.includes(digit))!;
     return `${capital(name)} lies in ${grid.called}, which has only ${digitsSaid(digitsOf(grid.digits))}.`;
   }
-  if (steps.length === 0) return `${capital(name)} is ${aDigit(listOf(knowledge.possible[cell]!)[0]!)}: it is there already.`;
+  if (steps.length === 0)
+    return `${capital(name)} is ${aDigit(listOf(knowledge.possible[cell]!)[0]!)}: it is there already.`;
   const lines: string[] = [];
   let state = knowledge;
   for (const step of steps) {

@@ -46,13 +46,20 @@ const placedCell = (board: Board, cell: Cell, spoken?: number): string => {
 /** Cells of one grid, those of one row together: "row 2, columns 4 and 5". */
 const placedCells = (board: Board, cells: readonly Cell[], spoken?: number): string => {
   const holds = (index: number): boolean => cells.every((cell) => board.canvas.grids[cell]!.includes(index));
-  const grid = board.puzzle.grids[spoken !== undefined && holds(spoken) ? spoken : [...board.puzzle.grids.keys()].findLast(holds)!];
+  const grid =
+    board.puzzle.grids[
+      spoken !== undefined && holds(spoken) ? spoken : [...board.puzzle.grids.keys()].findLast(holds)!
+    ];
   if (!grid) return listed(cells.map((cell) => placedCell(board, cell, spoken)));
   const rows = new Map<number, number[]>();
-  for (const cell of cells) rows.set(rowIn(board, grid, cell), [...(rows.get(rowIn(board, grid, cell)) ?? []), columnIn(board, grid, cell)]);
+  for (const cell of cells)
+    rows.set(rowIn(board, grid, cell), [...(rows.get(rowIn(board, grid, cell)) ?? []), columnIn(board, grid, cell)]);
   const columns = new Set(cells.map((cell) => columnIn(board, grid, cell)));
-  if (columns.size === 1 && rows.size > 1) return `column ${[...columns][0]}, rows ${listed([...rows.keys()])}${inGrid(board, grid)}`;
-  const groups = [...rows].map(([row, inRow]) => `row ${row}, ${inRow.length > 1 ? "columns" : "column"} ${listed(inRow)}`);
+  if (columns.size === 1 && rows.size > 1)
+    return `column ${[...columns][0]}, rows ${listed([...rows.keys()])}${inGrid(board, grid)}`;
+  const groups = [...rows].map(
+    ([row, inRow]) => `row ${row}, ${inRow.length > 1 ? "columns" : "column"} ${listed(inRow)}`,
+  );
   return `${listed(groups)}${inGrid(board, grid)}`;
 };
 
@@ -68,7 +75,12 @@ const placedBox = (board: Board, house: House, grid: Grid): string => {
   const column = third(right, grid.size / box.columns, ["left", "middle", "right"]);
   const of = inGrid(board, grid);
   if (row !== undefined && column !== undefined) {
-    const place = row === "middle" && column === "middle" ? "central" : row === "middle" && column ? `middle ${column}` : `${row} ${column}`;
+    const place =
+      row === "middle" && column === "middle"
+        ? "central"
+        : row === "middle" && column
+          ? `middle ${column}`
+          : `${row} ${column}`;
     return `the ${place.trim()} box${of}`;
   }
   const rows = `rows ${down * box.rows + 1} ${box.rows === 2 ? "and" : "to"} ${(down + 1) * box.rows}`;
@@ -102,7 +114,12 @@ const wordsOf = (board: Board, id: string): Words => {
 const placedRule = (board: Board, id: string, spoken?: number): string => {
   const { called, noun, at } = wordsOf(board, id);
   const isPair = board.rule(id)!.cells.length === 2;
-  const place = at.length === 0 ? "" : isPair ? ` at ${placedCells(board, at, spoken)}` : ` at ${placedCell(board, at[0]!, spoken)}`;
+  const place =
+    at.length === 0
+      ? ""
+      : isPair
+        ? ` at ${placedCells(board, at, spoken)}`
+        : ` at ${placedCell(board, at[0]!, spoken)}`;
   return `the ${called ?? noun}${place}`;
 };
 
@@ -120,7 +137,9 @@ export const nounsFor = (board: Board, style: Style, spoken?: number): Nouns => 
       if (!pointing) return listed(ids.map((id) => placedHouse(board, house(id))));
       const sorts = new Map<string, number>();
       for (const id of ids) sorts.set(sort(id), (sorts.get(sort(id)) ?? 0) + 1);
-      return listed([...sorts].map(([name, many]) => (many === 1 ? `this ${name}` : `these ${counted(many)} ${plural(name)}`)));
+      return listed(
+        [...sorts].map(([name, many]) => (many === 1 ? `this ${name}` : `these ${counted(many)} ${plural(name)}`)),
+      );
     },
     cell: (cell) => (pointing ? "this cell" : placedCell(board, cell, spoken)),
     here: (cell) => (pointing ? "here" : `in ${placedCell(board, cell, spoken)}`),

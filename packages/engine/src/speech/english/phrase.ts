@@ -18,4 +18,5 @@ export interface Telling {
 /** The sentence or two of one technique. */
 export type Phrase = (telling: Telling) => Part[];
 
-export const namesOf = (board: Board, cells: readonly Cell[]): string[] => cells.map((cell) => board.canvas.names[cell]!);
+export const namesOf = (board: Board, cells: readonly Cell[]): string[] =>
+  cells.map((cell) => board.canvas.names[cell]!);

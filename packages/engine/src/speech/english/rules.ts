@@ -1,7 +1,7 @@
 import type { Board } from "../../board/board.ts";
+import { digitsOf } from "../../board/digits.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
 import { capital, counted, digitsSaid, listed } from "./counts.ts";
-import { digitsOf } from "../../board/digits.ts";
 
 /** One rule to introduce: all instances that one sentence says. */
 export interface RuleIntroduction {
@@ -12,7 +12,8 @@ export interface RuleIntroduction {
   readonly ids: readonly string[];
 }
 
-const housesIn = ({ regions, box }: Grid): string => (regions ? `row, column and ${box ? "box" : "region"}` : "row and column");
+const housesIn = ({ regions, box }: Grid): string =>
+  regions ? `row, column and ${box ? "box" : "region"}` : "row and column";
 
 /** What rows, columns and regions hold, grids with the same words together. */
 export const gridSentences = (board: Board): string[] => {
@@ -48,7 +49,12 @@ export const introductions = (board: Board): RuleIntroduction[] => {
   }
   const grids = [...gridSentences(board), sharedSentence(board)].filter((text) => text !== undefined).join(" ");
   return [
-    { rule: "grids", title: several ? capital(`${counted(board.puzzle.grids.length)} grids`) : "The grid", say: grids, ids: [] },
+    {
+      rule: "grids",
+      title: several ? capital(`${counted(board.puzzle.grids.length)} grids`) : "The grid",
+      say: grids,
+      ids: [],
+    },
     ...entries.values(),
   ];
 };

@@ -4,7 +4,9 @@ import { capital } from "./counts.ts";
 /** Joins words and parts into one sentence with a capital and a full stop; empty pieces fall away. */
 export const sentence = (...pieces: readonly (string | Part | readonly Part[] | undefined)[]): Part[] => {
   const parts = pieces
-    .flatMap((piece): readonly (string | Part)[] => (piece === undefined ? [] : Array.isArray(piece) ? (piece as Part[]) : [piece as string | Part]))
+    .flatMap((piece): readonly (string | Part)[] =>
+      piece === undefined ? [] : Array.isArray(piece) ? (piece as Part[]) : [piece as string | Part],
+    )
     .map((piece): Part => (typeof piece === "string" ? { text: piece, role: "plain" } : piece))
     .filter(({ text }) => text !== "");
   const [first, ...rest] = parts;
@@ -16,9 +18,12 @@ export const sentence = (...pieces: readonly (string | Part | readonly Part[] | 
 
 /** Sentences one after the other. */
 export const sentences = (...all: readonly (readonly Part[])[]): Part[] =>
-  all.filter((parts) => parts.length > 0).flatMap((parts, k) => (k === 0 ? parts : [{ text: " ", role: "plain" } as Part, ...parts]));
+  all
+    .filter((parts) => parts.length > 0)
+    .flatMap((parts, k) => (k === 0 ? parts : [{ text: " ", role: "plain" } as Part, ...parts]));
 
-const decapital = (text: string): string => (/^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+const decapital = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 /** A reason that was given before, said again. */
 export const recalled = (parts: readonly Part[]): Part[] =>

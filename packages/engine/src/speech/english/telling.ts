@@ -10,7 +10,9 @@ const placesOf = (steps: readonly Deduction[]): number[] => steps.flatMap(({ pla
 /** The house that holds all cells that the steps settle, a box before a row or column. */
 const commonHouse = (board: Board, steps: readonly Deduction[]): string | undefined => {
   const cells = steps.flatMap(({ places }) => [...places.keys()]);
-  return cells.length === 0 ? undefined : board.houses.find((house) => cells.every((cell) => house.cells.includes(cell)))?.id;
+  return cells.length === 0
+    ? undefined
+    : board.houses.find((house) => cells.every((cell) => house.cells.includes(cell)))?.id;
 };
 
 /** A short name for a beat: what it gives and where. */
@@ -28,7 +30,8 @@ export const beatName = (board: Board, steps: readonly Deduction[]): string => {
   if (digits.length > 1 && house) return capital(`${digitsSaid(digitsOf(digits))} in ${nouns.house(house)}`);
   if (digits.length > 0 && house) return capital(`the ${digitsSaid(digitsOf(digits))} of ${nouns.house(house)}`);
   const [because] = hardest.because.houses;
-  if (digits.length > 0) return digits.length === 1 ? capital(`${aDigit(digits[0]!)} more`) : capital(listed(digits.map(aDigit)));
+  if (digits.length > 0)
+    return digits.length === 1 ? capital(`${aDigit(digits[0]!)} more`) : capital(listed(digits.map(aDigit)));
   return because ? capital(nouns.house(because)) : "A mark less";
 };
 
@@ -40,7 +43,10 @@ export const actOpening = (board: Board, steps: readonly Deduction[], before: Kn
   const [house] = first!.because.houses;
   const open = before.settled.filter((is) => !is).length;
   const where = rule && !board.rule(rule)!.wholeGrid ? nouns.rule(rule) : house ? nouns.house(house) : "this cell";
-  if (isFirst) return before.settled.some(Boolean) ? `There is enough here to begin: look at ${where}.` : `No digit is given, so we start from the clues: ${where} first.`;
+  if (isFirst)
+    return before.settled.some(Boolean)
+      ? `There is enough here to begin: look at ${where}.`
+      : `No digit is given, so we start from the clues: ${where} first.`;
   return `${capital(counted(open))} to go. ${capital(where)} comes next.`;
 };
 
@@ -48,8 +54,13 @@ export const actOpening = (board: Board, steps: readonly Deduction[], before: Kn
 export const actClosing = (board: Board, steps: readonly Deduction[], end: Knowledge): string => {
   const digits = steps.reduce((sum, { places }) => sum + places.size, 0);
   const open = end.settled.filter((is) => !is).length;
-  const finished = board.puzzle.grids.filter((_, index) => board.canvas.grids.every((grids, cell) => !grids.includes(index) || isSettled(end, cell)));
-  if (open === 0) return board.puzzle.grids.length > 1 ? "That was the last one: all grids are full." : "That was the last one: the grid is full.";
+  const finished = board.puzzle.grids.filter((_, index) =>
+    board.canvas.grids.every((grids, cell) => !grids.includes(index) || isSettled(end, cell)),
+  );
+  if (open === 0)
+    return board.puzzle.grids.length > 1
+      ? "That was the last one: all grids are full."
+      : "That was the last one: the grid is full.";
   const [grid] = finished;
   const gave = `${capital(counted(digits))} ${digits === 1 ? "digit" : "digits"}`;
   return grid ? `${gave} more, and ${grid.called} is finished.` : `${gave} from that, and ${counted(open)} to go.`;

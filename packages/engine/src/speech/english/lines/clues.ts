@@ -36,20 +36,25 @@ const placed = ({ deduction, board, nouns }: Telling): Part | undefined => {
   const [place] = deduction.places;
   if (!place) return undefined;
   const [cell, digit] = place;
-  return so(nouns.style === "pointing" ? `this is ${aDigit(digit)}` : `${nouns.cell(cell)} is ${aDigit(digit)}`, { cells: namesOf(board, [cell]) });
+  return so(nouns.style === "pointing" ? `this is ${aDigit(digit)}` : `${nouns.cell(cell)} is ${aDigit(digit)}`, {
+    cells: namesOf(board, [cell]),
+  });
 };
 
 /** "they share a row, so they differ": the houses that the clue's cells share. */
 const sharing = ({ deduction, nouns, board }: Telling): string => {
   const houses = deduction.because.houses.filter((id) => board.house(id));
   if (houses.length === 0) return "";
-  return houses.length < 3 ? `, and its cells differ in ${nouns.houses(houses)}` : ", and cells that share a house differ";
+  return houses.length < 3
+    ? `, and its cells differ in ${nouns.houses(houses)}`
+    : ", and cells that share a house differ";
 };
 
 const openSaid = ({ nouns, board }: Telling, open: readonly (readonly [Cell, Digits])[]): Part[] => {
   const digits = open.reduce<Digits>((all, [, left]) => either(all, left), none);
   const cells = open.map(([cell]) => cell);
-  const name = nouns.style === "placed" ? nouns.cells(cells) : cells.length === 1 ? "this one" : `these ${counted(cells.length)}`;
+  const name =
+    nouns.style === "placed" ? nouns.cells(cells) : cells.length === 1 ? "this one" : `these ${counted(cells.length)}`;
   const missing = open.reduce<Digits>((all, [cell, left]) => either(all, without(board.domains[cell]!, left)), none);
   const said =
     count(digits) <= 4 || count(missing) > 3
@@ -78,18 +83,45 @@ export const clue: Phrase = (telling) => {
   const name = isPair ? `with no ${nouns.words(rule!).noun.replace(/^missing /, "")} between them` : nouns.rule(rule!);
   const ruled = because(name, { rule: rule! });
   const share = sharing(telling);
-  const out = own !== undefined && deduction.places.size > 0 && count(own) <= 3 ? `, and this could only be ${aDigitOf(own)}` : "";
+  const out =
+    own !== undefined && deduction.places.size > 0 && count(own) <= 3
+      ? `, and this could only be ${aDigitOf(own)}`
+      : "";
   const aside = nouns.style === "placed" ? out.replace("this could", "that cell could") : out;
-  if (isPair) return sentence(ruled, settled.length > 0 ? ` and a ${listed(settled)} beside it` : "", openSaid(telling, open).length > 0 ? [{ text: ", where ", role: "plain" } as Part, ...openSaid(telling, open)] : "", ", ", conclusion(telling));
+  if (isPair)
+    return sentence(
+      ruled,
+      settled.length > 0 ? ` and a ${listed(settled)} beside it` : "",
+      openSaid(telling, open).length > 0
+        ? [{ text: ", where ", role: "plain" } as Part, ...openSaid(telling, open)]
+        : "",
+      ", ",
+      conclusion(telling),
+    );
   if (settled.length === 0 && open.length === 0) {
     if (deduction.places.size > 0) return sentence(ruled, ` fits only one way here${share}${aside}: `, placed(telling));
     return sentence(ruled, " ", thatLeaves(telling), share);
   }
-  const stands = settled.length === 0 ? [] : [because(` has ${settled.length > 3 ? `${counted(settled.length)} digits` : listed(settled)} already`, { cells: namesOf(board, settledCells) })];
+  const stands =
+    settled.length === 0
+      ? []
+      : [
+          because(` has ${settled.length > 3 ? `${counted(settled.length)} digits` : listed(settled)} already`, {
+            cells: namesOf(board, settledCells),
+          }),
+        ];
   const left = openSaid(telling, open);
   const hence = share || aside ? ": " : ", so ";
   if (stands.length === 0) return sentence(left, " on ", ruled, share, aside, hence, conclusion(telling));
-  return sentence(ruled, stands, left.length > 0 ? [{ text: " and ", role: "plain" } as Part, ...left] : "", share, aside, hence, conclusion(telling));
+  return sentence(
+    ruled,
+    stands,
+    left.length > 0 ? [{ text: " and ", role: "plain" } as Part, ...left] : "",
+    share,
+    aside,
+    hence,
+    conclusion(telling),
+  );
 };
 
 /** A house and clues, or several clues, taken together. */
@@ -100,7 +132,8 @@ export const joint: Phrase = (telling) => {
   const where = whole.length === 0 ? "" : `${rules.length > 0 ? " and " : ""}${nouns.house(whole[0]!)}`;
   const clues = rules.length === 0 ? "" : because(clueNames(telling, rules), { rule: rules[0]! });
   const { open } = knownOf(telling);
-  const said = open.length > 0 && open.length <= 2 ? [{ text: "; ", role: "plain" } as Part, ...openSaid(telling, open)] : [];
+  const said =
+    open.length > 0 && open.length <= 2 ? [{ text: "; ", role: "plain" } as Part, ...openSaid(telling, open)] : [];
   const placedPart = placed(telling);
   return sentence(
     "however we fill ",
@@ -132,7 +165,10 @@ export const sums: Phrase = (telling) => {
       : inside.length === 0
         ? `${who(out)} sticking out ${out.length === 1 ? "is" : "make"} ${made - total}`
         : `what sticks out is ${Math.abs(made - total)} ${made >= total ? "more" : "less"} than what is left over`;
-  const end = inside.length + out.length === 1 ? so(rest, { cells: namesOf(board, [...inside, ...out]) }) : because(rest, { cells: namesOf(board, [...inside, ...out]) });
+  const end =
+    inside.length + out.length === 1
+      ? so(rest, { cells: namesOf(board, [...inside, ...out]) })
+      : because(rest, { cells: namesOf(board, [...inside, ...out]) });
   if (inside.length + out.length === 1) return sentence(because(subject, { house: plus[0]! }), ": ", end);
   return sentence(because(subject, { house: plus[0]! }), ": ", end, ". So ", conclusion(telling));
 };

@@ -12,7 +12,8 @@ const targets = ({ deduction }: Telling): Cell[] => [...deduction.removes.keys()
 const noneOf = (digits: Digits): string => `no ${digitsSaid(digits, "or")}`;
 
 /** What an open cell has left after this step. */
-const leftIn = ({ before, deduction }: Telling, cell: Cell): Digits => without(at(before, cell), deduction.removes.get(cell) ?? none);
+const leftIn = ({ before, deduction }: Telling, cell: Cell): Digits =>
+  without(at(before, cell), deduction.removes.get(cell) ?? none);
 
 /** The plainest way to say what a removal gives: what is left where that is short, else what is gone. */
 export const outcome = (telling: Telling): Part => {
@@ -22,8 +23,10 @@ export const outcome = (telling: Telling): Part => {
   const lefts = new Set(cells.map((cell) => leftIn(telling, cell)));
   const [left] = lefts;
   const gone = goneIn(telling);
-  const place = nouns.style === "pointing" ? (cells.length === 1 ? "this" : `these ${counted(cells.length)}`) : nouns.cells(cells);
-  if (lefts.size === 1 && count(left!) <= 3 && count(gone) > 1) return so(`${place} can only be ${aDigitOf(left!)}`, names);
+  const place =
+    nouns.style === "pointing" ? (cells.length === 1 ? "this" : `these ${counted(cells.length)}`) : nouns.cells(cells);
+  if (lefts.size === 1 && count(left!) <= 3 && count(gone) > 1)
+    return so(`${place} can only be ${aDigitOf(left!)}`, names);
   const inPlace = nouns.style === "pointing" ? (cells.length === 1 ? "here" : `in ${place}`) : `in ${place}`;
   return so(`there's ${noneOf(gone)} ${inPlace}`, names);
 };
@@ -36,14 +39,28 @@ export const thatLeaves = (telling: Telling): Part => {
   const lefts = new Set(cells.map((cell) => leftIn(telling, cell)));
   const [left] = lefts;
   const own = telling.deduction.because.rules.some((id) => isSameSet(board.rule(id)!.cells, cells));
-  const many = nouns.style === "pointing" ? `these ${counted(cells.length)}` : own ? `its ${counted(cells.length)} cells` : nouns.cells(cells);
-  if (lefts.size === 1 && count(left!) <= 3) return so(`leaves ${digitsSaid(left!, cells.length === 1 ? "or" : "and")} for ${cells.length === 1 && nouns.style === "pointing" ? "this" : many}`, names);
-  return so(`has no room for ${aDigitOf(goneIn(telling))} ${cells.length === 1 ? nouns.here(cells[0]!) : `in ${many}`}`, names);
+  const many =
+    nouns.style === "pointing"
+      ? `these ${counted(cells.length)}`
+      : own
+        ? `its ${counted(cells.length)} cells`
+        : nouns.cells(cells);
+  if (lefts.size === 1 && count(left!) <= 3)
+    return so(
+      `leaves ${digitsSaid(left!, cells.length === 1 ? "or" : "and")} for ${cells.length === 1 && nouns.style === "pointing" ? "this" : many}`,
+      names,
+    );
+  return so(
+    `has no room for ${aDigitOf(goneIn(telling))} ${cells.length === 1 ? nouns.here(cells[0]!) : `in ${many}`}`,
+    names,
+  );
 };
 
-const isSameSet = (a: readonly Cell[], b: readonly Cell[]): boolean => a.length === b.length && a.every((cell) => b.includes(cell));
+const isSameSet = (a: readonly Cell[], b: readonly Cell[]): boolean =>
+  a.length === b.length && a.every((cell) => b.includes(cell));
 
-const setCells = ({ deduction, before }: Telling): Cell[] => [...deduction.because.facts.keys()].filter((cell) => !isSettled(before, cell));
+const setCells = ({ deduction, before }: Telling): Cell[] =>
+  [...deduction.because.facts.keys()].filter((cell) => !isSettled(before, cell));
 
 export const nakedSet: Phrase = (telling) => {
   const { nouns, deduction, board } = telling;
@@ -78,14 +95,19 @@ export const locked: Phrase = (telling) => {
   const digit = listOf(goneIn(telling))[0]!;
   const names = [...deduction.because.houses.filter((id) => board.house(id)!.complete)];
   const into = names.find((id) => cells.every((cell) => board.house(id)!.cells.includes(cell)));
-  const rule = into ? undefined : deduction.because.rules.find((id) => cells.every((cell) => board.rule(id)!.cells.includes(cell)));
+  const rule = into
+    ? undefined
+    : deduction.because.rules.find((id) => cells.every((cell) => board.rule(id)!.cells.includes(cell)));
   const shared = into ? board.house(into)!.cells : (board.rule(rule!)?.cells ?? []);
   const isFrom = (id: string): boolean =>
-    id !== into && board.house(id)!.cells.every((cell) => shared.includes(cell) || !both(at(before, cell), (1 << digit) as Digits));
+    id !== into &&
+    board.house(id)!.cells.every((cell) => shared.includes(cell) || !both(at(before, cell), (1 << digit) as Digits));
   const from = names.find(isFrom) ?? names.find((id) => id !== into)!;
   const rest = into ? `the rest of ${nouns.house(into)}` : `the rest of ${nouns.rule(rule!)}`;
   return sentence(
-    because(`${nouns.house(from)} keeps its ${digit} in ${into ? nouns.house(into) : nouns.rule(rule!)}`, { house: from }),
+    because(`${nouns.house(from)} keeps its ${digit} in ${into ? nouns.house(into) : nouns.rule(rule!)}`, {
+      house: from,
+    }),
     ", so ",
     so(`${into && nouns.style === "pointing" ? "the rest of that" : rest} has none`, { cells: namesOf(board, cells) }),
   );
@@ -100,7 +122,9 @@ export const visibleBlock: Phrase = (telling) => {
   const [house] = deduction.because.houses;
   const share = house ? nouns.house(house) : nouns.rule(deduction.because.rules[0]!);
   return sentence(
-    because(`${share} has its ${digit} ${nouns.style === "pointing" ? "here" : `in ${nouns.cell(from)}`}`, { cells: namesOf(board, [from]) }),
+    because(`${share} has its ${digit} ${nouns.style === "pointing" ? "here" : `in ${nouns.cell(from)}`}`, {
+      cells: namesOf(board, [from]),
+    }),
     ", so ",
     so(`there's no ${digit} ${nouns.here(cell!)}`, { cells: namesOf(board, [cell!]) }),
   );
@@ -117,7 +141,9 @@ export const seenEverywhere: Phrase = (telling) => {
     because(`wherever ${nouns.house(house)} puts its ${digit}`, { cells: namesOf(board, places) }),
     nouns.style === "placed" ? ` (${nouns.cells(places)})` : "",
     ", it bars ",
-    so(`the ${digit} ${nouns.style === "pointing" ? "here" : `of ${nouns.cell(cell!)}`}`, { cells: namesOf(board, [cell!]) }),
+    so(`the ${digit} ${nouns.style === "pointing" ? "here" : `of ${nouns.cell(cell!)}`}`, {
+      cells: namesOf(board, [cell!]),
+    }),
   );
 };
 
@@ -126,13 +152,23 @@ export const smallerGridLeaves: Phrase = (telling) => {
   const [house] = deduction.because.houses;
   const { cells, digits } = board.house(house!)!;
   const rest = targets(telling);
-  const inside = cells.filter((cell) => both(board.domains[cell]!, goneIn(telling)) === both(board.domains[cell]!, digits) && !rest.includes(cell));
-  const grid = board.puzzle.grids.find((_, index) => index !== board.house(house!)!.grid && inside.every((cell) => board.canvas.grids[cell]!.includes(index)));
+  const inside = cells.filter(
+    (cell) =>
+      both(board.domains[cell]!, goneIn(telling)) === both(board.domains[cell]!, digits) && !rest.includes(cell),
+  );
+  const grid = board.puzzle.grids.find(
+    (_, index) =>
+      index !== board.house(house!)!.grid && inside.every((cell) => board.canvas.grids[cell]!.includes(index)),
+  );
   const kept = without(digits, goneIn(telling));
   return sentence(
-    because(`${counted(inside.length)} cells of ${nouns.house(house!)} lie in ${grid?.called ?? "a smaller grid"}`, { cells: namesOf(board, inside) }),
+    because(`${counted(inside.length)} cells of ${nouns.house(house!)} lie in ${grid?.called ?? "a smaller grid"}`, {
+      cells: namesOf(board, inside),
+    }),
     ` and hold ${digitsSaid(goneIn(telling))}. That leaves `,
-    so(`${digitsSaid(kept)} for ${nouns.style === "pointing" ? `the other ${counted(rest.length)}` : nouns.cells(rest)}`, { cells: namesOf(board, rest) }),
+    so(
+      `${digitsSaid(kept)} for ${nouns.style === "pointing" ? `the other ${counted(rest.length)}` : nouns.cells(rest)}`,
+      { cells: namesOf(board, rest) },
+    ),
   );
 };
-

@@ -9,7 +9,8 @@ import { namesOf, type Phrase, type Telling } from "../phrase.ts";
 import { sentence } from "../sentence.ts";
 
 const placement = ({ deduction }: Telling): readonly [Cell, number] => [...deduction.places][0]!;
-const soHere = (telling: Telling, text: string): Part => so(text, { cells: namesOf(telling.board, [placement(telling)[0]]) });
+const soHere = (telling: Telling, text: string): Part =>
+  so(text, { cells: namesOf(telling.board, [placement(telling)[0]]) });
 
 /** Where in its house a cell is: "in column 6" of a row. */
 const within = ({ board, nouns }: Telling, cell: Cell, house: string): string => {
@@ -31,8 +32,15 @@ const isSameHouse = ({ previous, board }: Telling, house: string): boolean => {
 export const lastCell: Phrase = (telling) => {
   const [cell, digit] = placement(telling);
   const [house] = telling.deduction.because.houses;
-  if (isSameHouse(telling, house!)) return sentence("that leaves ", soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`));
-  if (telling.previous) return sentence("and ", because(telling.nouns.house(house!), { house: house! }), " needs ", soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`));
+  if (isSameHouse(telling, house!))
+    return sentence("that leaves ", soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`));
+  if (telling.previous)
+    return sentence(
+      "and ",
+      because(telling.nouns.house(house!), { house: house! }),
+      " needs ",
+      soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`),
+    );
   return sentence(
     because(telling.nouns.house(house!), { house: house! }),
     " just needs ",
@@ -71,13 +79,20 @@ const haveOne = (telling: Telling, { houses, rules }: Barriers): Part[] => {
 };
 
 const knownOut = ({ nouns, board }: Telling, open: readonly Cell[]): Part[] => {
-  const where = nouns.style === "placed" ? `in ${nouns.cells(open)}` : open.length === 1 ? "in this one" : `in these ${counted(open.length)}`;
+  const where =
+    nouns.style === "placed"
+      ? `in ${nouns.cells(open)}`
+      : open.length === 1
+        ? "in this one"
+        : `in these ${counted(open.length)}`;
   return open.length === 0 ? [] : [because(`it isn't ${where}`, { cells: namesOf(board, open) })];
 };
 
 const tooSmall = ({ nouns, board }: Telling, limits: readonly Cell[]): Part[] => {
   if (limits.length === 0) return [];
-  const top = board.puzzle.grids.filter((_, index) => limits.every((cell) => board.canvas.grids[cell]!.includes(index)));
+  const top = board.puzzle.grids.filter((_, index) =>
+    limits.every((cell) => board.canvas.grids[cell]!.includes(index)),
+  );
   const grid = top.reduce((a, b) => (b.digits.length < a.digits.length ? b : a), top[0]!);
   const stop = grid ? `${limits.length === 1 ? "lies" : "lie"} in ${grid.called}` : "can't reach it";
   return [because(`${nouns.cells(limits)} ${stop}`, { cells: namesOf(board, limits) })];
@@ -85,7 +100,9 @@ const tooSmall = ({ nouns, board }: Telling, limits: readonly Cell[]): Part[] =>
 
 const joined = (clauses: readonly Part[][]): Part[] => {
   const full = clauses.filter((clause) => clause.length > 0);
-  return full.flatMap((clause, k): Part[] => (k === 0 ? clause : [{ text: k === full.length - 1 ? " and " : ", ", role: "plain" }, ...clause]));
+  return full.flatMap((clause, k): Part[] =>
+    k === 0 ? clause : [{ text: k === full.length - 1 ? " and " : ", ", role: "plain" }, ...clause],
+  );
 };
 
 export const onlyPlace: Phrase = (telling) => {
@@ -93,17 +110,25 @@ export const onlyPlace: Phrase = (telling) => {
   const { nouns, deduction } = telling;
   const house = deduction.because.houses.find((id) => telling.board.house(id)!.cells.includes(cell))!;
   const barriers = barriersOf(telling, house, digit);
-  const reasons = joined([haveOne(telling, barriers), knownOut(telling, barriers.open), tooSmall(telling, barriers.limits)]);
+  const reasons = joined([
+    haveOne(telling, barriers),
+    knownOut(telling, barriers.open),
+    tooSmall(telling, barriers.limits),
+  ]);
   const target = soHere(telling, nouns.style === "pointing" ? "it's here" : `it is ${nouns.here(cell)}`);
-  if (reasons.length > 0 && isSameHouse(telling, house)) return sentence(`then the ${digit}: `, reasons, ", so ", target);
-  if (reasons.length === 0) return sentence(`the ${digit} of `, because(nouns.house(house), { house }), " has one place left", ": ", target);
+  if (reasons.length > 0 && isSameHouse(telling, house))
+    return sentence(`then the ${digit}: `, reasons, ", so ", target);
+  if (reasons.length === 0)
+    return sentence(`the ${digit} of `, because(nouns.house(house), { house }), " has one place left", ": ", target);
   return sentence(`${digit} in `, because(nouns.house(house), { house }), ": ", reasons, ", so ", target);
 };
 
 export const onlyPlaceByClues: Phrase = (telling) => {
   const [cell, digit] = placement(telling);
   const { nouns, deduction, board } = telling;
-  const house = deduction.because.houses.find((id) => board.house(id)!.cells.includes(cell) && board.house(id)!.complete)!;
+  const house = deduction.because.houses.find(
+    (id) => board.house(id)!.cells.includes(cell) && board.house(id)!.complete,
+  )!;
   const rules = deduction.because.rules;
   const clues = rules.length === 1 ? [nouns.rule(rules[0]!)] : rules.map((id) => nouns.rule(id));
   return sentence(
@@ -120,7 +145,9 @@ export const onlyPlaceByClues: Phrase = (telling) => {
 const seenBy = ({ deduction, before, board }: Telling, cell: Cell): Digits =>
   digitsOf(
     [...deduction.because.facts]
-      .filter(([other, digits]) => isSettled(before, other) && isOne(digits) && linksBetween(board, cell, other).length > 0)
+      .filter(
+        ([other, digits]) => isSettled(before, other) && isOne(digits) && linksBetween(board, cell, other).length > 0,
+      )
       .map(([, digits]) => min(digits)),
   );
 
@@ -135,7 +162,12 @@ export const onlyDigit: Phrase = (telling) => {
   if (own === undefined) return sentence(because(`${name} sees ${digitsSaid(seen)}`, names), ", so ", itIs);
   if (seen === 0) return sentence(because(`${name} has only`, names), " ", soHere(telling, `${aDigit(digit)} left`));
   const left = own as Digits;
-  if (count(left) > 4) return sentence(because(`${name} sees ${digitsSaid(seen)}`, names), ", and the rest is ruled out: ", itIs);
-  return sentence(because(`${name} could be ${aDigitOf(left)}`, names), `, and it sees the ${digitsSaid(seen)}`, ", so ", itIs);
+  if (count(left) > 4)
+    return sentence(because(`${name} sees ${digitsSaid(seen)}`, names), ", and the rest is ruled out: ", itIs);
+  return sentence(
+    because(`${name} could be ${aDigitOf(left)}`, names),
+    `, and it sees the ${digitsSaid(seen)}`,
+    ", so ",
+    itIs,
+  );
 };
-

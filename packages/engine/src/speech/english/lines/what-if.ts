@@ -30,7 +30,10 @@ export const whatIf: Phrase = (telling) => {
   const { deduction, nouns, board } = telling;
   const [cell, digit] = deduction.assume!;
   const steps = deduction.steps!;
-  const chain = steps.slice(0, -1).map((step) => follows(telling, step)).filter((part) => part !== undefined);
+  const chain = steps
+    .slice(0, -1)
+    .map((step) => follows(telling, step))
+    .filter((part) => part !== undefined);
   const shown = chain.slice(0, 3);
   const more = chain.length - shown.length;
   const middle = shown.flatMap((part, k): Part[] => (k === 0 ? [part] : [{ text: ", ", role: "plain" }, part]));
@@ -46,4 +49,3 @@ export const whatIf: Phrase = (telling) => {
     sentence(so(`so it isn't ${aDigit(digit)}`, { cells: namesOf(board, [cell]) })),
   );
 };
-
