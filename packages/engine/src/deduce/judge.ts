@@ -52,7 +52,8 @@ export const judgeOf = (board: Board, prove: Prove): Judge => {
     reject: (deduction) => {
       rejected.add(keyOf(deduction));
       const verdict = judge(deduction);
-      if (verdict.verdict === "refused") refusals.push({ deduction, claim: claimOf(board, deduction), verdict });
+      // Premises that contradict each other turn up inside what-ifs by their nature; a counterexample never should.
+      if (verdict.verdict === "refused" && verdict.counterexample) refusals.push({ deduction, claim: claimOf(board, deduction), verdict });
     },
     isRejected: (deduction) => rejected.size > 0 && rejected.has(keyOf(deduction)),
   };

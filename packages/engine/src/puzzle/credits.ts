@@ -34,7 +34,7 @@ const readLink = (tree: Tree | undefined, tell: Tell): string | undefined => {
 };
 
 const readSetter = (tree: Tree, tell: Tell): Setter[] => {
-  if (tree.shape !== "keys") return (tell(tree, shownTree(tree), "a setter: { name, link, permission }"), []);
+  if (tree.shape !== "keys") return tell(tree, shownTree(tree), "a setter: { name, link, permission }") ?? [];
   onlyKeys(tree, ["name", "link", "permission"], tell);
   const named = under(tree, "name");
   if (!named) tell(tree, "a setter without a name", "a name as well");

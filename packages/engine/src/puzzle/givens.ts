@@ -28,7 +28,7 @@ const isBlank = (token: string, { digits }: Grid): boolean =>
 
 const inPicture = (tree: Tree, grid: Grid, canvas: Canvas, tell: Tell): Given[] => {
   if (tree.shape !== "scalar")
-    return (tell(tree, shownTree(tree), "a picture: a row of cells a line, . where nothing is given"), []);
+    return tell(tree, shownTree(tree), "a picture: a row of cells a line, . where nothing is given") ?? [];
   const rows = rowsIn(tree.text, grid.size, grid.digits.at(-1)! > 9);
   tellRows(rows, tree, { size: grid.size, what: `the picture of ${grid.called}` }, tell);
   return rows.slice(0, grid.size).flatMap((row, down) =>
@@ -50,7 +50,7 @@ const inPicture = (tree: Tree, grid: Grid, canvas: Canvas, tell: Tell): Given[] 
 
 const inCells = (tree: Tree, canvas: Canvas, tell: Tell): Given[] => {
   if (isNothing(tree)) return [];
-  if (tree.shape !== "keys") return (tell(tree, shownTree(tree), "cells with their digits, such as { r1c1: 3 }"), []);
+  if (tree.shape !== "keys") return tell(tree, shownTree(tree), "cells with their digits, such as { r1c1: 3 }") ?? [];
   return tree.entries.flatMap(({ key, keySpot, value }) => {
     const place = placeOf(key);
     const cell = place && cellAt(canvas, place);
@@ -111,7 +111,7 @@ const tellClashes = (givens: readonly Given[], ground: Ground, tell: Tell): void
 export const readGivens = (tree: Tree | undefined, ground: Ground, tell: Tell): ReadonlyMap<Cell, number> => {
   if (!tree || isNothing(tree)) return new Map();
   if (tree.shape !== "keys")
-    return (tell(tree, shownTree(tree), "a picture for each grid by its id, or cells"), new Map());
+    return tell(tree, shownTree(tree), "a picture for each grid by its id, or cells") ?? new Map();
   const known = new Map<Cell, number>();
   const kept: Given[] = [];
   for (const given of gather(tree, ground, tell).sort((a, b) => a.spot.from - b.spot.from)) {

@@ -28,16 +28,16 @@ export interface ReadGrids {
 export const calledByDefault = (id: string, isOnly: boolean): string => {
   const words = id.split("-").filter((word) => word !== "");
   if (isOnly || words.length === 0) return "the grid";
-  if (words.length === 1 && /\d/.test(id)) return `grid ${id}`;
+  if (words.length === 1 && (/\d/.test(id) || id.length === 1)) return `grid ${id}`;
   return words.includes("grid") ? `the ${words.join(" ")}` : `the ${words.join(" ")} grid`;
 };
 
 const readId = (grid: Keys, tell: Tell): string | undefined => {
   const tree = under(grid, "id");
-  if (!tree) return (tell(grid, "a grid without an id", "an id as well, such as id: main"), undefined);
+  if (!tree) return tell(grid, "a grid without an id", "an id as well, such as id: main");
   const id = tree.shape === "scalar" ? tree.text : "";
   const right = "an id of a-z, 0-9 and -, such as north; cells is taken";
-  if (!/^[a-z0-9-]{1,40}$/.test(id) || id === "cells") return (tell(tree, shownTree(tree), right), undefined);
+  if (!/^[a-z0-9-]{1,40}$/.test(id) || id === "cells") return tell(tree, shownTree(tree), right);
   return id;
 };
 
@@ -52,13 +52,10 @@ const readSize = (grid: Keys, tell: Tell): number | undefined => {
 const readAt = (tree: Tree | undefined, size: number, tell: Tell): { row: number; column: number } | undefined => {
   if (!tree) return { row: 1, column: 1 };
   const place = tree.shape === "scalar" ? placeOf(tree.text) : undefined;
-  if (!place)
-    return (tell(tree, shownTree(tree), "the canvas cell of the grid's top left corner, such as r1c1"), undefined);
+  if (!place) return tell(tree, shownTree(tree), "the canvas cell of the grid's top left corner, such as r1c1");
   const last = Math.max(place.row, place.column) + size - 1;
   if (last > mostLines)
-    return (
-      tell(tree, shownTree(tree), `a place that keeps the canvas within ${mostLines} rows and columns`), undefined
-    );
+    return tell(tree, shownTree(tree), `a place that keeps the canvas within ${mostLines} rows and columns`);
   return place;
 };
 
@@ -92,20 +89,20 @@ const readDigits = (tree: Tree | undefined, size: number, tell: Tell): number[] 
   for (const { spot, read } of strange) tell(spot, read, right);
   if (tokens.length === 0) tell(tree, shownTree(tree), right);
   if (strange.length > 0 || tokens.length === 0) return run(1, size);
-  const all = tokens.flatMap(({ digits }) => digits);
-  const digits = [...new Set(all)].sort((a, b) => a - b);
-  const twice = all.find((digit, k) => all.indexOf(digit) < k);
-  if (twice !== undefined) tell(tree, `${twice} twice`, "each digit once");
+  const all = tokens.flatMap(({ digits, spot }) => digits.map((digit) => ({ digit, spot })));
+  const digits = [...new Set(all.map(({ digit }) => digit))].sort((a, b) => a - b);
+  const twice = all.find(({ digit }, k) => all.findIndex((other) => other.digit === digit) < k);
+  if (twice) tell(twice.spot, `${twice.digit} twice`, "each digit once");
   else if (digits.length !== size) {
     const read = `${inWords(digits.length)} ${digits.length === 1 ? "digit" : "digits"}`;
     tell(tree, read, `${inWords(size)} digits, as many as the grid has rows`);
   }
-  return digits;
+  // Too few are made up for, so that one fault isn't told again of every given and sum.
+  return digits.length < size ? [...new Set([...digits, ...run(1, size)])].sort((a, b) => a - b) : digits;
 };
 
 const readGrid = (tree: Tree, index: number, isOnly: boolean, tell: Tell): ReadGrid | undefined => {
-  if (tree.shape !== "keys")
-    return (tell(tree, shownTree(tree), "a grid: { id, size, at, digits, regions }"), undefined);
+  if (tree.shape !== "keys") return tell(tree, shownTree(tree), "a grid: { id, size, at, digits, regions }");
   onlyKeys(tree, keys, tell);
   const id = readId(tree, tell) ?? `grid-${index + 1}`;
   const called = under(tree, "called");
@@ -132,11 +129,11 @@ const tellSameIds = (list: readonly Tree[], tell: Tell): void => {
 /** The grids that the file lists; a grid whose size or place can't be known is left out. */
 export const readGrids = (tree: Tree | undefined, root: Spot, tell: Tell): ReadGrids => {
   const right = "a list of grids, each with an id and a size";
-  if (!tree || isNothing(tree)) return (tell(tree ?? root, "no grids", right), { grids: [], placed: false });
+  if (!tree || isNothing(tree)) return tell(tree ?? root, "no grids", right) ?? { grids: [], placed: false };
   if (tree.shape !== "list" || tree.items.length === 0)
-    return (tell(tree, shownTree(tree), right), { grids: [], placed: false });
+    return tell(tree, shownTree(tree), right) ?? { grids: [], placed: false };
   if (tree.items.length > mostGrids)
-    return (tell(tree, `${tree.items.length} grids`, `${mostGrids} grids at most`), { grids: [], placed: false });
+    return tell(tree, `${tree.items.length} grids`, `${mostGrids} grids at most`) ?? { grids: [], placed: false };
   const read = tree.items.map((item, k) => readGrid(item, k, tree.items.length === 1, tell));
   tellSameIds(tree.items, tell);
   const grids = read.flatMap((grid) => grid ?? []);

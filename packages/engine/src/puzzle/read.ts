@@ -2,7 +2,7 @@ import { domainsOf } from "../rules/cells.ts";
 import type { Kind } from "../rules/contract.ts";
 import { kinds as allKinds } from "../rules/registry.ts";
 import { settingOf } from "../rules/setting.ts";
-import { type Canvas, canvasOf } from "./canvas.ts";
+import { canvasOf } from "./canvas.ts";
 import { readSetters } from "./credits.ts";
 import { readGivens } from "./givens.ts";
 import { readGrids, tellNoCommonDigit } from "./grids.ts";

@@ -66,13 +66,12 @@ const unequal = (map: readonly string[], size: number): string[] =>
 
 const mapOf = (scalar: Scalar, size: number, tell: Tell): Regions => {
   const rows = rowsIn(scalar.text, size, false);
-  const isSquare = tellRows(rows, scalar, { size, what: "the map" }, tell);
-  const tokens = rows.flat();
-  const strange = tokens.filter(({ token }) => !/^[a-zA-Z]$/.test(token));
+  const strange = rows.flat().filter(({ token }) => !/^[a-zA-Z]$/.test(token));
   for (const { token, index } of strange)
-    tell(scalar.spotAt(index), token, "a letter, the same for all cells of a region");
+    tell(scalar.spotAt(index), token, token === "#" ? "no comment in a map" : "a letter, the same for all cells of a region");
+  const isSquare = strange.length === 0 && tellRows(rows, scalar, { size, what: "the map" }, tell);
   const map = rows.slice(0, size).flatMap((row) => Array.from({ length: size }, (_, k) => row[k]?.token ?? "?"));
-  const wrong = isSquare && strange.length === 0 ? unequal(map, size) : [];
+  const wrong = isSquare ? unequal(map, size) : [];
   if (wrong.length > 0) tell(scalar, joined(wrong), `${inWords(size)} cells in each region`);
   return { regions: [...map, ...Array<string>(size * size - map.length).fill("?")] };
 };
@@ -80,12 +79,12 @@ const mapOf = (scalar: Scalar, size: number, tell: Tell): Regions => {
 /** The regions of a grid of this size; `grid` is where a fault is told when nothing is said of them. */
 export const readRegions = (tree: Tree | undefined, size: number, grid: Spot, tell: Tell): Regions => {
   if (tree === undefined || isNothing(tree)) return byDefault(tree ?? grid, size, tell);
-  if (tree.shape !== "scalar") return (tell(tree, tree.shape === "list" ? "a list" : "keys", forms), {});
+  if (tree.shape !== "scalar") return tell(tree, tree.shape === "list" ? "a list" : "keys", forms) ?? {};
   const text = tree.text.trim();
   if (text === "none") return {};
   if (text === "boxes") return byDefault(tree, size, tell);
   const said = /^boxes\s+(\d{1,2})\s*x\s*(\d{1,2})$/.exec(text);
   if (said) return boxesOf(tree, size, said, tell);
   const isMap = text.includes("\n") || text.replace(/\s/g, "").length === size * size;
-  return isMap ? mapOf(tree, size, tell) : (tell(tree, shown(text), forms), {});
+  return isMap ? mapOf(tree, size, tell) : (tell(tree, shown(text), forms) ?? {});
 };

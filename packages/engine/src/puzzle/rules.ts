@@ -9,7 +9,7 @@ import type { Canvas } from "./canvas.ts";
 import { nearest } from "./nearest.ts";
 import type { RuleEntry } from "./puzzle.ts";
 import { shownTree } from "./texts.ts";
-import { isNothing, type Keys, type Spot, type Tell, type Tree, treeAt, valueOf } from "./tree.ts";
+import { isNothing, type Keys, plainOf, type Spot, type Tell, type Tree, treeAt } from "./tree.ts";
 
 /** A rule instance that was read, and the part of the file that it was read from. */
 export interface ReadRule {
@@ -38,7 +38,7 @@ const form = "a kind of rule, or one kind with its body, such as thermometer: r1
 
 const namedIn = (tree: Tree, tell: Tell): Named[] => {
   if (tree.shape === "scalar" && !isNothing(tree)) return [{ name: tree.text, spot: tree, body: nothing(tree) }];
-  if (tree.shape !== "keys" || tree.entries.length === 0) return (tell(tree, shownTree(tree), form), []);
+  if (tree.shape !== "keys" || tree.entries.length === 0) return tell(tree, shownTree(tree), form) ?? [];
   const [{ key, keySpot, value }, second] = tree.entries as [
     Keys["entries"][number],
     Keys["entries"][number] | undefined,
@@ -61,13 +61,17 @@ const spotOf = (body: Tree, fault: FaultInText): Spot => {
   return (above.shape === "keys" && above.entries.find(({ key }) => key === fault.at!.at(-1))?.keySpot) || tree;
 };
 
-const tellUnknown = ({ name, spot }: Named, kinds: readonly Kind[], tell: Tell): void => {
+const tellUnknown = ({ name, spot }: Named, kinds: readonly Kind[], tell: Tell): undefined => {
   const near = nearest(
     name,
     kinds.map((kind) => kind.name),
   );
   const some = kinds.slice(0, 3).map((kind) => kind.name);
-  tell(spot, shown(name), near ? `a rule kind; the nearest is ${near}` : `a rule kind, such as ${some.join(", ")}`);
+  return tell(
+    spot,
+    shown(name),
+    near ? `a rule kind; the nearest is ${near}` : `a rule kind, such as ${some.join(", ")}`,
+  );
 };
 
 /** The instances of every rule of the file, counted by kind; without a canvas, only the kinds' names are looked at. */
@@ -78,16 +82,16 @@ export const readRules = (
   tell: Tell,
 ): ReadRule[] => {
   if (!tree || isNothing(tree)) return [];
-  if (tree.shape !== "list") return (tell(tree, shownTree(tree), `a list, each entry ${form}`), []);
+  if (tree.shape !== "list") return tell(tree, shownTree(tree), `a list, each entry ${form}`) ?? [];
   const counts = new Map<string, number>();
   return tree.items
     .flatMap((item) => namedIn(item, tell))
     .flatMap((named): ReadRule[] => {
       const { name, body: tree } = named;
       const kind = kindNamed(name, kinds);
-      if (!kind) return (tellUnknown(named, kinds, tell), []);
+      if (!kind) return tellUnknown(named, kinds, tell) ?? [];
       if (!canvas) return [];
-      return kind.body.read(valueOf(tree), canvas).flatMap(({ at, body, faults }): ReadRule[] => {
+      return kind.body.read(plainOf(tree), canvas).flatMap(({ at, body, faults }): ReadRule[] => {
         const k = (counts.get(name) ?? 0) + 1;
         counts.set(name, k);
         for (const fault of faults)

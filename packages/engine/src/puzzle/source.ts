@@ -28,6 +28,8 @@ const bytesOf = (text: string): number => {
 };
 const utf8Length = (code: number): number => (code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4);
 
+const joined = (path: string, step: string | number): string => (path === "" ? `${step}` : `${path}/${step}`);
+
 const root: Spot = { from: 0, path: "" };
 const codeOf = (character: string): string =>
   `U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, "0")}`;
@@ -103,7 +105,7 @@ const treeOf = (document: Document, source: string, tell: Tell): Tree => {
         tell(
           spot,
           `*${node.source}`,
-          target ? "the part itself; few parts can be repeated by name" : "a name that an & gives before",
+          target ? "the part written out; few can be repeated by name" : "a name that an & gives before",
         );
       return nothing(spot);
     }
@@ -119,10 +121,10 @@ const treeOf = (document: Document, source: string, tell: Tell): Tree => {
   ): Entry[] => {
     const keyNode = key as Node | null;
     const from = keyNode?.range?.[0] ?? 0;
-    if (!isScalar(keyNode)) return (tell({ from, path }, "a key that is no word", "a word before the colon"), []);
+    if (!isScalar(keyNode)) return tell({ from, path }, "a key that is no word", "a word before the colon") ?? [];
     const name = scalarOf(keyNode, { from, path }, source).text;
-    const keySpot = { from, path: path === "" ? name : `${path}/${name}` };
-    if (seen.has(name)) return (tell(keySpot, `the key ${shown(name)} twice`, "each key once"), []);
+    const keySpot = { from, path: joined(path, name) };
+    if (seen.has(name)) return tell(keySpot, `the key ${shown(name)} twice`, "each key once") ?? [];
     seen.add(name);
     return [{ key: name, keySpot, value: read(value as Node | null, keySpot, depth + 1, isRepeated) }];
   };
@@ -134,10 +136,10 @@ const treeOf = (document: Document, source: string, tell: Tell): Tree => {
     if (isAlias(node)) return repeated(node, spot, depth, isRepeated);
     if (isScalar(node)) return scalarOf(node, spot, source);
     if (depth > deepest)
-      return (tell(spot, "lists in lists in lists", "lists and keys that are nested less deeply"), nothing(spot));
+      return tell(spot, "lists in lists in lists", "lists and keys that are nested less deeply") ?? nothing(spot);
     if (isSeq<Node>(node)) {
       const items = node.items.map((item, k) =>
-        read(item, { from: spot.from, path: `${spot.path}/${k}` }, depth + 1, isRepeated),
+        read(item, { from: spot.from, path: joined(spot.path, k) }, depth + 1, isRepeated),
       );
       return { ...spot, shape: "list", items };
     }
@@ -190,7 +192,7 @@ export const parse = (source: string, tell: Tell): { readonly tree?: Tree; reado
   const text = source.replace(/\r(?!\n)/g, "\n");
   const document = parseDocument(text, { uniqueKeys: false, prettyErrors: false, logLevel: "error" });
   const sound = !tellSyntax(document, text, tell);
-  const tree = treeOf(document, text, sound ? tell : () => {});
+  const tree = treeOf(document, text, sound ? tell : () => undefined);
   if (sound && !isStrange) tellControls(tree, tell);
   return { tree, sound };
 };

@@ -1,10 +1,10 @@
 import { shown } from "../rules/shown.ts";
-import { isNothing, type Scalar, type Tell, type Tree, valueOf } from "./tree.ts";
+import { isNothing, plainOf, type Scalar, type Tell, type Tree } from "./tree.ts";
 
 /** How a part of the file is shown in a message. */
 export const shownTree = (tree: Tree): string => {
   if (isNothing(tree)) return "nothing";
-  return tree.shape === "scalar" ? shown(tree.text) : shown(valueOf(tree));
+  return tree.shape === "scalar" ? shown(tree.text) : shown(plainOf(tree));
 };
 
 interface TextLimits {
@@ -16,8 +16,7 @@ interface TextLimits {
 /** A text as it stands in the source; undefined (and told) where it is none or too long. */
 export const readText = (tree: Tree, { right, most }: TextLimits, tell: Tell): string | undefined => {
   const text = tree.shape === "scalar" ? (tree as Scalar).text : "";
-  if (text.trim() === "") return (tell(tree, shownTree(tree), right), undefined);
-  if (text.length > most)
-    return (tell(tree, `${text.length} characters`, `${right}, at most ${most} characters`), undefined);
+  if (text.trim() === "") return tell(tree, shownTree(tree), right);
+  if (text.length > most) return tell(tree, `${text.length} characters`, `${right}, at most ${most} characters`);
   return text;
 };

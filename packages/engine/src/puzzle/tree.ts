@@ -33,7 +33,8 @@ export interface Keys extends Spot {
 /** What YAML made of the file, each part with its place. */
 export type Tree = Scalar | List | Keys;
 
-export type Tell = (spot: Spot, read: string, right: string) => void;
+/** Takes a problem. It gives nothing back, so that who tells can end with it: `return tell(...)`. */
+export type Tell = (spot: Spot, read: string, right: string) => undefined;
 
 /** Nothing stands there: `rules:` and no more. */
 export const isNothing = (tree: Tree | undefined): boolean =>
@@ -43,9 +44,9 @@ export const entryOf = (keys: Keys, key: string): Entry | undefined => keys.entr
 export const under = (keys: Keys, key: string): Tree | undefined => entryOf(keys, key)?.value;
 
 /** As plain values. */
-export const valueOf = (tree: Tree): unknown => {
-  if (tree.shape === "list") return tree.items.map(valueOf);
-  if (tree.shape === "keys") return Object.fromEntries(tree.entries.map(({ key, value }) => [key, valueOf(value)]));
+export const plainOf = (tree: Tree): unknown => {
+  if (tree.shape === "list") return tree.items.map(plainOf);
+  if (tree.shape === "keys") return Object.fromEntries(tree.entries.map(({ key, value }) => [key, plainOf(value)]));
   return tree.value;
 };
 

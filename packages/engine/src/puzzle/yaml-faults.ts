@@ -13,7 +13,7 @@ const rights: readonly (readonly [code: string, message: RegExp, right: string])
   ["BAD_INDENT", /end with a \}/, "a closing } for the keys before this"],
   ["BAD_INDENT", /./, "the same indentation as the lines it belongs to"],
   ["BLOCK_AS_IMPLICIT_KEY", /./, "one key a line; a text with a colon and a space in it wants quotes"],
-  ["MULTILINE_IMPLICIT_KEY", /./, "a key and its colon on one line"],
+  ["MULTILINE_IMPLICIT_KEY", /./, "a key, a colon and a space, all on one line"],
   ["BAD_SCALAR_START", /./, "quotes around a text that starts with this sign"],
   ["BAD_DQ_ESCAPE", /./, "an escape that YAML knows, or single quotes"],
   ["DUPLICATE_KEY", /./, "each key once"],

@@ -30,6 +30,8 @@ export interface BodyShape<B extends Body> {
   readonly name: string;
   /** One sentence and examples for docs/format.md: "A path of cells, or a list of them, or { cells, by }". */
   readonly form: string;
+  /** The kind's name alone is a rule. */
+  readonly mayBeEmpty?: boolean;
   /** The schema of what may stand behind the kind's name, from which the published JSON Schema is made. */
   readonly schema: z.ZodMiniType;
   read(value: unknown, canvas: Canvas): readonly ReadBody<B>[];

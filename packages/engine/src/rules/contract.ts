@@ -99,6 +99,8 @@ export interface Kind<B extends Body = any, I extends Bound = any> {
   words(instance: I & Named): Words;
   /** Whether digits may be renamed, or mirrored (greatest + least - d), under it. */
   readonly relabels: Relabels;
+  /** Its digits count rows or columns, so that a mirrored puzzle would say something else. */
+  readonly countsPlaces?: true;
   /** The instance binds nothing and every verdict says that it leaves it out. */
   leftOut?(instance: I & Named): boolean;
 }

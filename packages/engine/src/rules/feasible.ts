@@ -61,12 +61,11 @@ const readerOf = (scope: Scope, order: ReadonlyMap<Cell, number>): Reader => {
   };
 };
 
-const isLongestFirst = (a: Scope, b: Scope): number =>
-  Number("start" in b) - Number("start" in a) || b.cells.length - a.cells.length;
+const longestFirst = (a: Scope, b: Scope): number => b.cells.length - a.cells.length;
 
 /** The cells in an order in which most scopes can be read along. */
 const orderOf = (scopes: readonly Scope[]): Cell[] => {
-  const reading = scopes.filter((scope) => "start" in scope).sort(isLongestFirst);
+  const reading = scopes.filter((scope) => "start" in scope).sort(longestFirst);
   return [
     ...new Set([...reading, ...scopes.filter((scope) => "holds" in scope), ...scopes].flatMap(({ cells }) => cells)),
   ];
@@ -75,38 +74,63 @@ const orderOf = (scopes: readonly Scope[]): Cell[] => {
 const isCrowded = (scope: Scope, setting: Pick<Setting, "domains">): boolean =>
   "different" in scope && scope.cells.length > count(digitsIn(setting, scope.cells));
 
+/** What the readers make of a digit in a cell, `undefined` once one is broken; those that are through forget all. */
+const readAll = (
+  readers: readonly Ending[],
+  before: readonly State[],
+  cell: Cell,
+  digit: number,
+  k: number,
+): State[] | undefined => {
+  const after = [...before];
+  for (const [r, { reader, cells, last }] of readers.entries()) {
+    if (!cells.has(cell)) continue;
+    const state = reader.read(before[r]!, cell, digit);
+    if (state === undefined) return undefined;
+    after[r] = last === k ? "" : state;
+  }
+  return after;
+};
+
+interface Ending {
+  readonly reader: Reader;
+  readonly cells: ReadonlySet<Cell>;
+  /** The place in the order of its last cell. */
+  readonly last: number;
+}
+
 /**
  * Whether some digits of these cells obey all the scopes, houses left aside. Exact unless it takes more than 20,000
- * partial fillings: then it is taken to be so. Fillings that leave every scope with the same memory count as one.
+ * partial fillings: then it is taken to be so. Fillings that leave every scope with the same memory are tried once.
  */
 export const isFeasible = (scopes: readonly Scope[], setting: Pick<Setting, "domains">): boolean => {
   if (scopes.some((scope) => isCrowded(scope, setting))) return false;
   const cells = orderOf(scopes);
   const order = new Map(cells.map((cell, k) => [cell, k]));
-  const readers = scopes.map((scope) => readerOf(scope, order));
-  const at = cells.map((cell) => scopes.flatMap((scope, k) => (scope.cells.includes(cell) ? [k] : [])));
-  const last = scopes.map((scope) => Math.max(...scope.cells.map((cell) => order.get(cell)!)));
+  const readers = scopes.map(
+    (scope): Ending => ({
+      reader: readerOf(scope, order),
+      cells: new Set(scope.cells),
+      last: Math.max(...scope.cells.map((cell) => order.get(cell)!)),
+    }),
+  );
   const options = cells.map((cell): number[] => listOf(setting.domains[cell] as Digits));
-
-  let states = new Map<string, State[]>([["", readers.map(({ start }) => start)]]);
+  const failed = cells.map(() => new Set<string>());
   let tries = 0;
-  for (const [k, cell] of cells.entries()) {
-    const next = new Map<string, State[]>();
-    for (const before of states.values())
-      for (const digit of options[k]!) {
-        if (++tries > mostTries) return true;
-        const after = [...before];
-        let holds = true;
-        for (const s of at[k]!) {
-          const state = readers[s]!.read(after[s]!, cell, digit);
-          if (state === undefined) holds = false;
-          else after[s] = last[s] === k ? "done" : state;
-          if (!holds) break;
-        }
-        if (holds) next.set(after.join(";"), after);
-      }
-    if (next.size === 0) return false;
-    states = next;
-  }
-  return true;
+  const canGoOn = (states: readonly State[], k: number): boolean => {
+    if (k === cells.length || tries > mostTries) return true;
+    const memory = states.join(";");
+    if (failed[k]!.has(memory)) return false;
+    for (const digit of options[k]!) {
+      tries++;
+      const after = readAll(readers, states, cells[k]!, digit, k);
+      if (after && canGoOn(after, k + 1)) return true;
+    }
+    failed[k]!.add(memory);
+    return false;
+  };
+  return canGoOn(
+    readers.map(({ reader }) => reader.start),
+    0,
+  );
 };

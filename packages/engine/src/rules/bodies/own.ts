@@ -1,6 +1,7 @@
 import type { Place } from "../../puzzle/canvas.ts";
 import type { BodyShape } from "../body.ts";
 import type { Body } from "../contract.ts";
+import { inWords } from "../in-words.ts";
 import { digits, listOf, optional, path, text, word } from "./fields.ts";
 import { shapeOf } from "./shape.ts";
 
@@ -30,7 +31,7 @@ export const ownBody: BodyShape<OwnBody> = shapeOf({
     return allows.flatMap((row, k) =>
       row.length === cells.length
         ? []
-        : [{ at: ["allows", k], read: row.join(" "), right: `${cells.length} digits, one a cell` }],
+        : [{ at: ["allows", k], read: row.join(" "), right: `${inWords(cells.length)} ${cells.length === 1 ? "digit" : "digits"}, one a cell` }],
     );
   },
 });

@@ -81,6 +81,7 @@ export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> =
     name: spec.name,
     form: spec.form,
     gesture: spec.gesture,
+    mayBeEmpty: spec.mayBeEmpty ?? false,
     ...(spec.remarks ? { remarks: spec.remarks } : {}),
     schema: z.union([...(spec.mayBeEmpty ? [z.null()] : []), one, z.array(one)]),
     read: (value, canvas) =>

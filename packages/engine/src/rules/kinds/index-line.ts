@@ -79,4 +79,5 @@ export const indexLine: Kind<OutsideBody, IndexLine> = {
     };
   },
   relabels: "none",
+  countsPlaces: true,
 };
