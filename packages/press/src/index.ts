@@ -10,3 +10,6 @@ export { type Scene, sceneOf } from "./scene/scene.ts";
 export { type LetteredReason, lettersOf } from "./step/letters.ts";
 export { type SvgOptions, svgOf } from "./svg/svg.ts";
 export { type Colour, cssVariables, faces, type Theme, themes, tintShares, units } from "./tokens.ts";
+export { deliverables } from "./deliverables/registry.ts";
+export type { Assets, Deliverable, Show } from "./deliverables/show.ts";
+export { clock } from "./deliverables/times.ts";

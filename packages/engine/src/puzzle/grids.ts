@@ -1,5 +1,6 @@
 import { digitsOf } from "../board/digits.ts";
 import { digitsText, inWords, joined } from "../rules/in-words.ts";
+import { shown } from "../rules/shown.ts";
 import { placeOf } from "./canvas.ts";
 import type { Grid } from "./puzzle.ts";
 import { readRegions } from "./regions.ts";
@@ -62,7 +63,7 @@ const readAt = (tree: Tree | undefined, size: number, tell: Tell): { row: number
 interface DigitToken {
   readonly digits: readonly number[];
   readonly read: string;
-  readonly spot: Spot;
+  spot(): Spot;
 }
 
 const run = (first: number, last: number): number[] =>
@@ -70,13 +71,13 @@ const run = (first: number, last: number): number[] =>
 
 const tokensOf = (tree: Tree): DigitToken[] => {
   if (tree.shape === "list") return tree.items.flatMap((item) => tokensOf(item));
-  if (tree.shape === "keys") return [{ digits: [], read: "keys", spot: tree }];
+  if (tree.shape === "keys") return [{ digits: [], read: "keys", spot: () => tree }];
   return [...tree.text.matchAll(/\S+/g)].map(({ 0: read, index }) => {
     const [, first, last] = /^(\d{1,2})(?:-(\d{1,2}))?$/.exec(read) ?? [];
     return {
       digits: first ? run(Number(first), Number(last ?? first)) : [],
       read,
-      spot: (tree as Scalar).spotAt(index),
+      spot: () => (tree as Scalar).spotAt(index),
     };
   });
 };
@@ -86,13 +87,13 @@ const readDigits = (tree: Tree | undefined, size: number, tell: Tell): number[] 
   const tokens = tokensOf(tree);
   const right = 'whole numbers from 0 to 31, such as 1-9 or "1 2 3 5"';
   const strange = tokens.filter(({ digits }) => digits.length === 0 || digits.at(-1)! > 31);
-  for (const { spot, read } of strange) tell(spot, read, right);
+  for (const { spot, read } of strange.slice(0, mostSize)) tell(spot(), shown(read), right);
   if (tokens.length === 0) tell(tree, shownTree(tree), right);
   if (strange.length > 0 || tokens.length === 0) return run(1, size);
   const all = tokens.flatMap(({ digits, spot }) => digits.map((digit) => ({ digit, spot })));
   const digits = [...new Set(all.map(({ digit }) => digit))].sort((a, b) => a - b);
   const twice = all.find(({ digit }, k) => all.findIndex((other) => other.digit === digit) < k);
-  if (twice) tell(twice.spot, `${twice.digit} twice`, "each digit once");
+  if (twice) tell(twice.spot(), `${twice.digit} twice`, "each digit once");
   else if (digits.length !== size) {
     const read = `${inWords(digits.length)} ${digits.length === 1 ? "digit" : "digits"}`;
     tell(tree, read, `${inWords(size)} digits, as many as the grid has rows`);

@@ -46,7 +46,7 @@ export const tellRows = (
     tell(scalar, read, `${inWords(size)} rows in ${what}, as many as the grid has`);
   }
   if (rows.length === 1 && lacks) return false;
-  for (const row of rows) {
+  for (const row of rows.slice(0, size)) {
     if (row.length > size) tell(scalar.spotAt(row[size]!.index), "a cell too many", cells);
     if (row.length < size)
       tell(scalar.spotAt(row[0]?.index ?? 0), `${inWords(row.length)} ${row.length === 1 ? "cell" : "cells"}`, cells);

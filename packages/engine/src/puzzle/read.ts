@@ -97,7 +97,7 @@ export const read = (text: string, { kinds = allKinds }: { readonly kinds?: read
   const { tree, sound } = parse(source, into(problems));
   const tell = into(sound ? problems : ignored);
   const isFile = tree?.shape === "keys";
-  if (tree && !isFile) tell(tree, shownTree(tree), "a puzzle: puzzle: 1, then a title, grids and rules");
+  if (tree && !isFile) tell(tree, shownTree(tree), "a puzzle, which starts with puzzle: 1");
   const draft = isFile ? readFile(tree, kinds, tell, into(remarks)) : empty;
   const position = positionsIn(source);
   return { draft, problems: asProblems(problems, position), remarks: asProblems(remarks, position) };

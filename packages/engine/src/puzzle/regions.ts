@@ -66,9 +66,16 @@ const unequal = (map: readonly string[], size: number): string[] =>
 
 const mapOf = (scalar: Scalar, size: number, tell: Tell): Regions => {
   const rows = rowsIn(scalar.text, size, false);
-  const strange = rows.flat().filter(({ token }) => !/^[a-zA-Z]$/.test(token));
+  const strange = rows
+    .flatMap((row) => row.slice(0, size + 1))
+    .slice(0, size * size)
+    .filter(({ token }) => !/^[a-zA-Z]$/.test(token));
   for (const { token, index } of strange)
-    tell(scalar.spotAt(index), token, token === "#" ? "no comment in a map" : "a letter, the same for all cells of a region");
+    tell(
+      scalar.spotAt(index),
+      token,
+      token === "#" ? "no comment in a map" : "a letter, the same for all cells of a region",
+    );
   const isSquare = strange.length === 0 && tellRows(rows, scalar, { size, what: "the map" }, tell);
   const map = rows.slice(0, size).flatMap((row) => Array.from({ length: size }, (_, k) => row[k]?.token ?? "?"));
   const wrong = isSquare ? unequal(map, size) : [];

@@ -1,7 +1,7 @@
 import type { FaultInText } from "../rules/body.ts";
 import type { Setting } from "../rules/contract.ts";
 import { faulty, type Kind } from "../rules/contract.ts";
-import { isFeasible } from "../rules/feasible.ts";
+import { feasibilityIn } from "../rules/feasible.ts";
 import { kindNamed } from "../rules/registry.ts";
 import { resolved } from "../rules/setting.ts";
 import { shown } from "../rules/shown.ts";
@@ -74,6 +74,32 @@ const tellUnknown = ({ name, spot }: Named, kinds: readonly Kind[], tell: Tell):
   );
 };
 
+/** Whole-grid rules that a file may have: each looks at all of the canvas. */
+const mostWholeGrid = 50;
+
+const tellTooMany = (named: readonly Named[], kinds: readonly Kind[], tell: Tell): boolean => {
+  const whole = named.filter(({ name }) => kindNamed(name, kinds)?.wholeGrid);
+  const one = whole[mostWholeGrid];
+  if (one) tell(one.spot, `${whole.length} rules of whole grids`, `${mostWholeGrid} at most`);
+  return one !== undefined;
+};
+
+const instancesOf = (
+  { name, body }: Named,
+  kind: Kind,
+  canvas: Canvas,
+  counts: Map<string, number>,
+  tell: Tell,
+): ReadRule[] =>
+  kind.body.read(plainOf(body), canvas).flatMap((read): ReadRule[] => {
+    const k = (counts.get(name) ?? 0) + 1;
+    counts.set(name, k);
+    const tree = treeAt(body, read.at);
+    for (const fault of read.faults) tell(spotOf(tree, fault), fault.read, fault.right);
+    if (!read.body || read.faults.length > 0) return [];
+    return [{ entry: { id: `${name}/${k}`, kind: name, body: read.body }, kind, tree }];
+  });
+
 /** The instances of every rule of the file, counted by kind; without a canvas, only the kinds' names are looked at. */
 export const readRules = (
   tree: Tree | undefined,
@@ -83,40 +109,25 @@ export const readRules = (
 ): ReadRule[] => {
   if (!tree || isNothing(tree)) return [];
   if (tree.shape !== "list") return tell(tree, shownTree(tree), `a list, each entry ${form}`) ?? [];
+  const named = tree.items.flatMap((item) => namedIn(item, tell));
   const counts = new Map<string, number>();
-  return tree.items
-    .flatMap((item) => namedIn(item, tell))
-    .flatMap((named): ReadRule[] => {
-      const { name, body: tree } = named;
-      const kind = kindNamed(name, kinds);
-      if (!kind) return tellUnknown(named, kinds, tell) ?? [];
-      if (!canvas) return [];
-      return kind.body.read(plainOf(tree), canvas).flatMap(({ at, body, faults }): ReadRule[] => {
-        const k = (counts.get(name) ?? 0) + 1;
-        counts.set(name, k);
-        for (const fault of faults)
-          tell(
-            spotOf(
-              tree,
-              fault.at && at.length > 0 ? { ...fault, at: [...at, ...fault.at] } : { ...fault, at: fault.at ?? at },
-            ),
-            fault.read,
-            fault.right,
-          );
-        if (!body || faults.length > 0) return [];
-        return [{ entry: { id: `${name}/${k}`, kind: name, body }, kind, tree: treeAt(tree, at) }];
-      });
-    });
+  const isTooMuch = tellTooMany(named, kinds, tell);
+  return named.flatMap((rule) => {
+    const kind = kindNamed(rule.name, kinds);
+    if (!kind) return tellUnknown(rule, kinds, tell) ?? [];
+    return canvas && !isTooMuch ? instancesOf(rule, kind, canvas, counts, tell) : [];
+  });
 };
 
 const generic = "a rule that some digits of its cells can meet";
 
 /** Tells what each rule's kind finds wrong with it, and rules that no digits of their cells can meet. */
 export const tellUnmeetable = (rules: readonly ReadRule[], setting: Setting, tell: Tell): void => {
+  const isFeasible = feasibilityIn(setting);
   for (const { entry, kind, tree } of rules) {
     const instance = resolved(entry, kind, setting);
     const isFaulty = "faults" in instance;
-    const cannot = !isFaulty && !kind.wholeGrid && !isFeasible(kind.scopes(instance), setting);
+    const cannot = !isFaulty && !kind.wholeGrid && !isFeasible(kind.scopes(instance));
     const { faults } = isFaulty ? instance : faulty(...(cannot ? [{ read: shownTree(tree), right: generic }] : []));
     for (const fault of faults) tell(spotOf(tree, fault), fault.read, fault.right);
   }

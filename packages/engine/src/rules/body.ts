@@ -24,7 +24,7 @@ export interface GridLine {
 /**
  * The shape of a body, shared by many kinds: how it is read from the file and written back, turned and mirrored.
  * `read` takes what stands behind `kind:` (text, list or keys as YAML gives them) and gives an entry for each
- * instance in it: the body, or what is wrong with it; `at` in a fault leads from the value behind `kind:`.
+ * instance in it: the body, or what is wrong with it; `at` in a fault leads on from the instance.
  */
 export interface BodyShape<B extends Body> {
   readonly name: string;

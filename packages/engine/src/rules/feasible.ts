@@ -4,8 +4,9 @@ import type { State } from "../terms/term.ts";
 import { digitsIn } from "./cells.ts";
 import type { Scope, Setting } from "./contract.ts";
 
-/** How many partial fillings are tried before a rule counts as one that can be met. */
+/** How many partial fillings are tried of one rule, and of all rules of a file, before a rule counts as one that can be met. */
 const mostTries = 20_000;
+const mostTriesInAll = 400_000;
 
 /** A scope as it is read along the cells in their common order: what it remembers, `undefined` once it is broken. */
 interface Reader {
@@ -99,12 +100,12 @@ interface Ending {
   readonly last: number;
 }
 
-/**
- * Whether some digits of these cells obey all the scopes, houses left aside. Exact unless it takes more than 20,000
- * partial fillings: then it is taken to be so. Fillings that leave every scope with the same memory are tried once.
- */
-export const isFeasible = (scopes: readonly Scope[], setting: Pick<Setting, "domains">): boolean => {
-  if (scopes.some((scope) => isCrowded(scope, setting))) return false;
+interface Search {
+  readonly met: boolean;
+  readonly tries: number;
+}
+
+const search = (scopes: readonly Scope[], domains: readonly Digits[], most: number): Search => {
   const cells = orderOf(scopes);
   const order = new Map(cells.map((cell, k) => [cell, k]));
   const readers = scopes.map(
@@ -114,11 +115,11 @@ export const isFeasible = (scopes: readonly Scope[], setting: Pick<Setting, "dom
       last: Math.max(...scope.cells.map((cell) => order.get(cell)!)),
     }),
   );
-  const options = cells.map((cell): number[] => listOf(setting.domains[cell] as Digits));
+  const options = cells.map((cell) => listOf(domains[cell]!));
   const failed = cells.map(() => new Set<string>());
   let tries = 0;
   const canGoOn = (states: readonly State[], k: number): boolean => {
-    if (k === cells.length || tries > mostTries) return true;
+    if (k === cells.length || tries > most) return true;
     const memory = states.join(";");
     if (failed[k]!.has(memory)) return false;
     for (const digit of options[k]!) {
@@ -129,8 +130,30 @@ export const isFeasible = (scopes: readonly Scope[], setting: Pick<Setting, "dom
     failed[k]!.add(memory);
     return false;
   };
-  return canGoOn(
-    readers.map(({ reader }) => reader.start),
-    0,
-  );
+  return {
+    met: canGoOn(
+      readers.map(({ reader }) => reader.start),
+      0,
+    ),
+    tries,
+  };
+};
+
+/** Whether some digits of these cells obey all the scopes; see `feasibilityIn`. */
+export const isFeasible = (scopes: readonly Scope[], setting: Pick<Setting, "domains">): boolean =>
+  feasibilityIn(setting)(scopes);
+
+/**
+ * Judges rules of one file: whether some digits of the cells obey all of a rule's scopes, houses left aside. Exact unless
+ * it takes more than 20,000 partial fillings (400,000 for all rules asked): then it is taken to be so. Fillings that
+ * leave every scope with the same memory are tried once.
+ */
+export const feasibilityIn = (setting: Pick<Setting, "domains">): ((scopes: readonly Scope[]) => boolean) => {
+  let left = mostTriesInAll;
+  return (scopes) => {
+    if (scopes.some((scope) => isCrowded(scope, setting))) return false;
+    const { met, tries } = search(scopes, setting.domains, Math.min(mostTries, left));
+    left = Math.max(0, left - tries);
+    return met;
+  };
 };

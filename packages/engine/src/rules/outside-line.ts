@@ -38,10 +38,9 @@ export const gridOfLine = (line: GridLine, grids: readonly Grid[]): Grid | Fault
   if (line.grid !== undefined && !named)
     return faulty({ at: ["grid"], read: line.grid, right: `the id of a grid: ${ids}` });
   const [grid, another] = (named ? [named] : grids).filter((some) => fits(some, line));
-  const most = named
-    ? `${axis} 1 to ${named.size} of ${named.called}`
-    : `a ${axis} of a grid, 1 to ${Math.max(...grids.map(({ size }) => size))}`;
-  if (!grid) return faulty({ at: [axis], read: `${number}`, right: most });
+  const whose = (named ?? (grids.length === 1 ? grids[0] : undefined))?.called ?? "a grid";
+  const most = Math.max(...(named ? [named] : grids).map(({ size }) => size));
+  if (!grid) return faulty({ at: [axis], read: `${number}`, right: `a ${axis} of ${whose}, 1 to ${most}` });
   return another
     ? faulty({
         read: `${axis} ${number}`,

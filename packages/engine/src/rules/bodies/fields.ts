@@ -121,7 +121,7 @@ export const digits = ({
   read: (value) => {
     const tokens = digitTokens(value);
     if (tokens.length === 0) return wrong(value, "digits, such as 2 5 8 or [2, 5, 8]");
-    const strange = tokens.filter(({ digit }) => digit === undefined);
+    const strange = tokens.filter(({ digit }) => digit === undefined).slice(0, 32);
     if (strange.length > 0)
       return { faults: strange.map(({ read, place }) => ({ ...place, read, right: "a digit from 0 to 31" })) };
     if (tokens.length > most) return wrong(value, `${inWords(most)} digits at most`);

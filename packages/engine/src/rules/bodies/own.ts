@@ -31,7 +31,13 @@ export const ownBody: BodyShape<OwnBody> = shapeOf({
     return allows.flatMap((row, k) =>
       row.length === cells.length
         ? []
-        : [{ at: ["allows", k], read: row.join(" "), right: `${inWords(cells.length)} ${cells.length === 1 ? "digit" : "digits"}, one a cell` }],
+        : [
+            {
+              at: ["allows", k],
+              read: row.join(" "),
+              right: `${inWords(cells.length)} ${cells.length === 1 ? "digit" : "digits"}, one a cell`,
+            },
+          ],
     );
   },
 });

@@ -41,6 +41,9 @@ const readToken = (token: string, canvas: Canvas): { places: Place[]; right?: st
   return { places };
 };
 
+/** A path with more faults than this has its first ones told. */
+const mostFaults = 20;
+
 /** Reads cells separated by spaces; `r1c1-r1c5` is a straight or diagonal run. No cell may come twice. */
 export const readPath = (text: string, canvas: Canvas): PathText => {
   const places: Place[] = [];
@@ -48,6 +51,7 @@ export const readPath = (text: string, canvas: Canvas): PathText => {
   const faults: FaultInText[] = [];
   const seen = new Set<string>();
   for (const { 0: token, index: offset } of text.matchAll(/\S+/g)) {
+    if (faults.length >= mostFaults) break;
     const { places: read, right } = readToken(token, canvas);
     if (right) faults.push({ read: shown(token), right, offset });
     const twice = read.find((place) => seen.has(nameOf(place)));

@@ -1,0 +1,21 @@
+import { captionsSrt, captionsVtt } from "./captions.ts";
+import { chapters } from "./chapters.ts";
+import { description } from "./description.ts";
+import { puzzlePicture, solutionPicture } from "./pictures.ts";
+import { rulesText } from "./rules-text.ts";
+import { script } from "./script.ts";
+import type { Deliverable } from "./show.ts";
+import { walkthrough } from "./walkthrough.ts";
+
+/** Everything that goes out with a show, in the order in which it is wanted. */
+export const deliverables: readonly Deliverable[] = [
+  puzzlePicture,
+  script,
+  rulesText,
+  description,
+  chapters,
+  captionsVtt,
+  captionsSrt,
+  walkthrough,
+  solutionPicture,
+];

@@ -1,0 +1,1 @@
+export { besleyCss } from "./besley.ts";
