@@ -21,7 +21,11 @@ const files = folders
   .filter((file) => file.endsWith(".puzzle.yaml") && !beyond.test(file))
   .map((file) => ({ file, answer: JSON.parse(readFileSync(file.replace(".puzzle.yaml", ".answer.json"), "utf8")) }))
   .filter(({ answer }) => answer.verdict === "one")
-  .map(({ file, answer }) => ({ name: file.split("/").at(-1)!, file, solution: answer.solution as Record<string, number> }));
+  .map(({ file, answer }) => ({
+    name: file.split("/").at(-1)!,
+    file,
+    solution: answer.solution as Record<string, number>,
+  }));
 
 const planned = (file: string) => {
   const board = compile(puzzleOf(readFileSync(file, "utf8")));
@@ -39,6 +43,10 @@ describe.each(files)("$name", ({ file, solution }) => {
     for (const [cell, digit] of board.givens) placed[board.canvas.names[cell]!] = digit;
     expect(placed).toEqual(solution);
     expect(audit(plan, board)).toEqual({ faults: [], unshown: [] });
-    expect({ solved: plan.solved, unshown: plan.unshown, refusals }).toEqual({ solved: true, unshown: 0, refusals: [] });
+    expect({ solved: plan.solved, unshown: plan.unshown, refusals }).toEqual({
+      solved: true,
+      unshown: 0,
+      refusals: [],
+    });
   });
 });

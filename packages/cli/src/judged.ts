@@ -1,6 +1,15 @@
-import { type Board, definitionOf, judging, type Planned, prove, runningOrder, type Solution, type Soundness } from "@solvewright/engine";
+import {
+  type Board,
+  definitionOf,
+  judging,
+  limitsOf,
+  type Planned,
+  prove,
+  runningOrder,
+  type Solution,
+  type Soundness,
+} from "@solvewright/engine";
 import type { Asked } from "./command.ts";
-import { limitsFor } from "./limits.ts";
 import { carriedOut } from "./long-work.ts";
 
 export const soundnessOf = (board: Board, { stopped, out }: Asked): Promise<Soundness> =>
@@ -15,6 +24,11 @@ const stages = { reasoning: "Reasoning", ordering: "Putting it in order", words:
 /** The running order of a board that has one solution; `level` is the highest wanted. */
 export const plannedOf = (board: Board, { stopped, out }: Asked, level = 5): Promise<Planned> => {
   const about = definitionOf(board);
-  const work = runningOrder(board, (claim) => prove(claim, about), { level, limits: limitsFor(board, about) });
-  return carriedOut(work, stopped, ({ stage, share }) => out.progress(`${stages[stage]}: ${Math.round(share * 100)} %`));
+  const work = runningOrder(board, (claim) => prove(claim, about), {
+    level,
+    limits: (deduction) => limitsOf(board, about, deduction),
+  });
+  return carriedOut(work, stopped, ({ stage, share }) =>
+    out.progress(`${stages[stage]}: ${Math.round(share * 100)} %`),
+  );
 };

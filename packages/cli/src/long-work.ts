@@ -7,7 +7,11 @@ const breath = (): Promise<void> => new Promise((resolve) => setImmediate(resolv
 const turn = 50;
 
 /** Runs a generator to its end, showing its progress; throws `Stopped` once the user asks to stop. */
-export const carriedOut = async <P, T>(work: Generator<P, T>, stopped: () => boolean, show: (progress: P) => void): Promise<T> => {
+export const carriedOut = async <P, T>(
+  work: Generator<P, T>,
+  stopped: () => boolean,
+  show: (progress: P) => void,
+): Promise<T> => {
   let last = performance.now();
   for (;;) {
     const step = work.next();

@@ -8,7 +8,11 @@ process.on("SIGINT", () => {
 
 void run(
   process.argv.slice(2),
-  { out: (text) => void process.stdout.write(text), err: (text) => void process.stderr.write(text), isTerminal: process.stderr.isTTY === true },
+  {
+    out: (text) => void process.stdout.write(text),
+    err: (text) => void process.stderr.write(text),
+    isTerminal: process.stderr.isTTY === true,
+  },
   () => isStopped,
 ).then((code) => {
   process.exitCode = code;

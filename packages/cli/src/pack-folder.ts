@@ -44,7 +44,11 @@ const manifestIn = async (folder: string): Promise<ReadonlyMap<string, string>> 
 };
 
 /** Writes a pack's files; one that was changed by hand since it was written is kept unless `force`. */
-export const writePack = async (folder: string, files: readonly PackFile[], force: boolean): Promise<{ kept: string[] }> => {
+export const writePack = async (
+  folder: string,
+  files: readonly PackFile[],
+  force: boolean,
+): Promise<{ kept: string[] }> => {
   await mkdir(folder, { recursive: true });
   const before = await manifestIn(folder);
   const kept: string[] = [];

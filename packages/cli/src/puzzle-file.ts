@@ -13,9 +13,11 @@ export class FileProblems extends Error {
   }
 }
 
-/** "Line 17, column 5: thermometre. Right would be a rule kind; the nearest is thermometer." */
+/** "Line 17, column 5 reads thermometre. Wanted: a rule kind; the nearest is thermometer." */
 export const problemLines = ({ file, problems }: FileProblems): string => {
-  const lines = problems.map(({ line, column, read, right }) => `Line ${line}, column ${column}: ${read}. Right would be: ${right}.`);
+  const lines = problems.map(
+    ({ line, column, read, right }) => `Line ${line}, column ${column} reads ${read}. Wanted: ${right}.`,
+  );
   return `${file}\n${lines.join("\n")}\nNothing has been changed.\n`;
 };
 
@@ -24,7 +26,9 @@ const bytesOf = async (file: string): Promise<Uint8Array> => {
     return await readFile(file);
   } catch (error) {
     const isMissing = (error as NodeJS.ErrnoException).code === "ENOENT";
-    throw new UsageError(isMissing ? `There is no file ${file}.` : `${file} can't be read: ${(error as Error).message}.`);
+    throw new UsageError(
+      isMissing ? `There is no file ${file}.` : `${file} can't be read: ${(error as Error).message}.`,
+    );
   }
 };
 

@@ -36,7 +36,10 @@ export const commands: readonly Listed[] = [
     name: "pack",
     usage: "FILE",
     summary: "Everything that goes out with a show, as files in a folder",
-    flags: [{ name: "--to <dir>", text: "the folder; out/NAME where left out" }, { name: "--force", text: "overwrite files that were changed by hand" }],
+    flags: [
+      { name: "--to <dir>", text: "the folder; out/NAME where left out" },
+      { name: "--force", text: "overwrite files that were changed by hand" },
+    ],
     example: "solvewright pack examples/paper-mill.puzzle.yaml --to out/paper-mill",
     load: () => import("./commands/pack.ts"),
   },

@@ -1,4 +1,4 @@
-import { Command as Program, CommanderError } from "commander";
+import { CommanderError, Command as Program } from "commander";
 import { type Asked, type ExitCode, type Output, UsageError } from "./command.ts";
 import { FileProblems, problemLines } from "./puzzle-file.ts";
 import { commands, type Listed } from "./registry.ts";
@@ -44,11 +44,19 @@ const told = (error: unknown, asksJson: boolean, streams: Streams): number => {
     streams.err(`${error.message}\n`);
     return 2;
   }
-  streams.err(`Something is wrong in Solvewright itself, not in your file: ${error instanceof Error ? error.stack : error}\n`);
+  streams.err(
+    `Something is wrong in Solvewright itself, not in your file: ${error instanceof Error ? error.stack : error}\n`,
+  );
   return 70;
 };
 
-const added = (program: Program, listed: Listed, streams: Streams, stopped: () => boolean, end: (code: number) => void): void => {
+const added = (
+  program: Program,
+  listed: Listed,
+  streams: Streams,
+  stopped: () => boolean,
+  end: (code: number) => void,
+): void => {
   const command = program.command(listed.name).summary(listed.summary).description(`${listed.summary}.`);
   for (const word of listed.usage.split(" ")) command.argument(word.startsWith("[") ? word : `<${word}>`);
   for (const { name, text } of listed.flags) command.option(name, text);
@@ -70,7 +78,11 @@ const added = (program: Program, listed: Listed, streams: Streams, stopped: () =
 };
 
 /** Runs the command that these arguments (after the program's name) ask for; gives back the exit code. */
-export const run = async (args: readonly string[], streams: Streams, stopped: () => boolean = () => false): Promise<number> => {
+export const run = async (
+  args: readonly string[],
+  streams: Streams,
+  stopped: () => boolean = () => false,
+): Promise<number> => {
   let code = 0;
   const program = new Program("solvewright")
     .description("From a setter's puzzle to a told, checked and published solve.")

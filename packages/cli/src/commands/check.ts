@@ -7,7 +7,11 @@ import { loadPuzzle } from "../puzzle-file.ts";
 interface Finding {
   readonly soundness: Soundness;
   readonly worths?: Worths;
-  readonly conflict?: { readonly houses: readonly string[]; readonly rules: readonly string[]; readonly givens: readonly string[] };
+  readonly conflict?: {
+    readonly houses: readonly string[];
+    readonly rules: readonly string[];
+    readonly givens: readonly string[];
+  };
   readonly leftOut: readonly string[];
   readonly ms: number;
 }
@@ -29,7 +33,9 @@ const jsonOf = (board: Board, { soundness, worths, conflict, leftOut, ms }: Find
 
 const spare = (board: Board, { rules, givens }: Worths): string => {
   const ids = [...rules].filter(([, worth]) => worth === "redundant").map(([id]) => id);
-  const cells = [...givens].filter(([, worth]) => worth === "redundant").map(([cell]) => `the given in ${board.canvas.names[cell]}`);
+  const cells = [...givens]
+    .filter(([, worth]) => worth === "redundant")
+    .map(([cell]) => `the given in ${board.canvas.names[cell]}`);
   const all = [...ids, ...cells];
   if (all.length === 0) return "Every rule and every given is needed.";
   return `It would have one solution without any one of these: ${listed(all)}.`;
@@ -44,7 +50,9 @@ const sentences = (board: Board, { soundness, worths, conflict, leftOut }: Findi
   if (soundness.verdict === "several") {
     const many = soundness.differ.length;
     const where = soundness.differ.map((cell) => board.canvas.names[cell]!);
-    lines.push(`More than one. These two agree everywhere but in ${counted(many)} ${many === 1 ? "cell" : "cells"}: ${listed(where)}.`);
+    lines.push(
+      `More than one. These two agree everywhere but in ${counted(many)} ${many === 1 ? "cell" : "cells"}: ${listed(where)}.`,
+    );
   }
   if (conflict) lines.push(clashSaid(conflict));
   if (worths) lines.push(spare(board, worths));
@@ -53,7 +61,9 @@ const sentences = (board: Board, { soundness, worths, conflict, leftOut }: Findi
 };
 
 const conflictOf = async (board: Board, asked: Asked): Promise<NonNullable<Finding["conflict"]>> => {
-  const { houses, rules, givens } = await carriedOut(findingClash(board), asked.stopped, () => asked.out.progress("Looking for the smallest clash"));
+  const { houses, rules, givens } = await carriedOut(findingClash(board), asked.stopped, () =>
+    asked.out.progress("Looking for the smallest clash"),
+  );
   return { houses, rules, givens: givens.map((cell) => board.canvas.names[cell]!) };
 };
 
@@ -65,7 +75,9 @@ const findingOf = async (board: Board, asked: Asked): Promise<Finding> => {
   if (soundness.verdict === "none") return { soundness, conflict: await conflictOf(board, asked), leftOut, ms };
   if (soundness.verdict === "several") return { soundness, leftOut, ms };
   const [solution] = soundness.solutions;
-  const worths = await carriedOut(weighing(board, solution!), asked.stopped, () => asked.out.progress("Weighing rules and givens"));
+  const worths = await carriedOut(weighing(board, solution!), asked.stopped, () =>
+    asked.out.progress("Weighing rules and givens"),
+  );
   return { soundness, worths, leftOut, ms };
 };
 

@@ -21,7 +21,9 @@ const lacking = ({ board }: Show): string[] => {
 
 const readMe = (show: Show, files: readonly PackFile[]): string => {
   const list = files.map(({ name, purpose }) => `- ${name}: ${purpose}`);
-  return `${show.board.puzzle.title}\n\nOpen puzzle.svg and script.md first.\n\n${list.join("\n")}\n\nStill wanted:\n${lacking(show)
+  return `${show.board.puzzle.title}\n\nOpen puzzle.svg and script.md first.\n\n${list.join("\n")}\n\nStill wanted:\n${lacking(
+    show,
+  )
     .map((text) => `- ${text}`)
     .join("\n")}\n`;
 };
@@ -30,7 +32,9 @@ const showOf = async (asked: Asked): Promise<Show | ExitCode> => {
   const { board } = await loadPuzzle(asked.words[0]!);
   const { verdict, solutions } = await soundnessOf(board, asked);
   if (verdict !== "one") {
-    asked.out.line(`${verdict === "none" ? "It has no solution" : "It has more than one solution"}, so there is nothing to publish yet. "check" says more.`);
+    asked.out.line(
+      `${verdict === "none" ? "It has no solution" : "It has more than one solution"}, so there is nothing to publish yet. "check" says more.`,
+    );
     return 1;
   }
   const { plan } = await plannedOf(board, asked);
@@ -59,7 +63,9 @@ export const run: Command["run"] = async (asked): Promise<ExitCode> => {
     if (typeof show === "number") return show;
     const { kept } = await writePack(to, packed(show, asked), asked.flags.force === true);
     for (const file of kept) asked.out.line(`${file} was changed by hand and is left as it is; --force overwrites it.`);
-    asked.out.line(`The pack lies in ${to}. Open puzzle.svg and script.md first; README.txt says what each file is for.`);
+    asked.out.line(
+      `The pack lies in ${to}. Open puzzle.svg and script.md first; README.txt says what each file is for.`,
+    );
     return 0;
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;

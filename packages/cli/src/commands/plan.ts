@@ -8,7 +8,8 @@ import { loadPuzzle } from "../puzzle-file.ts";
 const levelOf = (flag: string | boolean | undefined): number => {
   if (flag === undefined) return 5;
   const level = Number(flag);
-  if (!Number.isInteger(level) || level < 1 || level > 5) throw new UsageError(`--level takes a whole number from 1 to 5, not ${flag}.`);
+  if (!Number.isInteger(level) || level < 1 || level > 5)
+    throw new UsageError(`--level takes a whole number from 1 to 5, not ${flag}.`);
   return level;
 };
 
@@ -21,12 +22,15 @@ const rundown = ({ rules, acts, level, seconds, leftOut }: Plan): string[] => [
   ...acts.flatMap(({ title, open, close, beats }) => [
     "",
     `${title}. ${open}`,
-    ...beats.map(({ n, name, seconds: long, say }) => `${String(n).padStart(4)}  ${name} (${Math.round(long)} s)\n      ${say}`),
+    ...beats.map(
+      ({ n, name, seconds: long, say }) => `${String(n).padStart(4)}  ${name} (${Math.round(long)} s)\n      ${say}`,
+    ),
     close,
   ]),
 ];
 
-const open = ({ steps }: Plan, cells: number, givens: number): number => cells - givens - steps.filter(({ places }) => Object.keys(places).length > 0).length;
+const open = ({ steps }: Plan, cells: number, givens: number): number =>
+  cells - givens - steps.filter(({ places }) => Object.keys(places).length > 0).length;
 
 export const run: Command["run"] = async (asked): Promise<ExitCode> => {
   const level = levelOf(asked.flags.level);

@@ -53,7 +53,8 @@ export const judgeOf = (board: Board, prove: Prove): Judge => {
       rejected.add(keyOf(deduction));
       const verdict = judge(deduction);
       // Premises that contradict each other turn up inside what-ifs by their nature; a counterexample never should.
-      if (verdict.verdict === "refused" && verdict.counterexample) refusals.push({ deduction, claim: claimOf(board, deduction), verdict });
+      if (verdict.verdict === "refused" && verdict.counterexample)
+        refusals.push({ deduction, claim: claimOf(board, deduction), verdict });
     },
     isRejected: (deduction) => rejected.size > 0 && rejected.has(keyOf(deduction)),
   };

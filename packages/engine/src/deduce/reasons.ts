@@ -3,8 +3,6 @@ import type { Link } from "../board/links.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction, Reasons, Related, Spot } from "./deduction.ts";
 
-export const noReasons: Reasons = { facts: new Map(), spots: [], relations: [], houses: [], rules: [] };
-
 /** Reasons in the making: facts about one cell are narrowed together, ids are kept once, in the order they come. */
 export interface Gathering {
   fact(cell: Cell, digits: Digits): Gathering;

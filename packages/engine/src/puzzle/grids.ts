@@ -7,7 +7,7 @@ import { readRegions } from "./regions.ts";
 import { readText, shownTree } from "./texts.ts";
 import { isNothing, type Keys, onlyKeys, type Scalar, type Spot, type Tell, type Tree, under } from "./tree.ts";
 
-export const mostSize = 25;
+const mostSize = 25;
 /** Rows and columns of the canvas. */
 const mostLines = 100;
 const mostGrids = 40;

@@ -40,7 +40,7 @@ export type Tell = (spot: Spot, read: string, right: string) => undefined;
 export const isNothing = (tree: Tree | undefined): boolean =>
   tree === undefined || (tree.shape === "scalar" && tree.value === null && tree.text === "");
 
-export const entryOf = (keys: Keys, key: string): Entry | undefined => keys.entries.find((entry) => entry.key === key);
+const entryOf = (keys: Keys, key: string): Entry | undefined => keys.entries.find((entry) => entry.key === key);
 export const under = (keys: Keys, key: string): Tree | undefined => entryOf(keys, key)?.value;
 
 /** As plain values. */

@@ -104,5 +104,3 @@ export interface Kind<B extends Body = any, I extends Bound = any> {
   /** The instance binds nothing and every verdict says that it leaves it out. */
   leftOut?(instance: I & Named): boolean;
 }
-
-export type { Place };

@@ -99,7 +99,13 @@ export const leftoversOf = ({ complete, domains }: Model, cages: readonly Fixed[
   if (cages.length === 0) return [];
   const apart = withoutOverlap(cages);
   const names = new Set(complete.flatMap(({ family }) => family ?? []));
-  const families = [...names].map((name) => familyOf(complete.filter(({ family }) => family === name), apart, domains.length));
+  const families = [...names].map((name) =>
+    familyOf(
+      complete.filter(({ family }) => family === name),
+      apart,
+      domains.length,
+    ),
+  );
   const found = new Map<string, Equation>();
   for (const family of families)
     for (const equation of leftoversIn(family, domains.length)) found.set(equation.cells.join(), equation);

@@ -50,7 +50,8 @@ const completeOf = (sets: readonly Unlike[], domains: Int32Array): Complete[] =>
   const found = new Map<string, Complete>();
   for (const { cells, digits = union(cells, domains), family } of sets) {
     const key = [...cells].sort((a, b) => a - b).join();
-    if (count(digits) === cells.length && !found.has(key)) found.set(key, { cells, digits, ...(family === undefined ? {} : { family }) });
+    if (count(digits) === cells.length && !found.has(key))
+      found.set(key, { cells, digits, ...(family === undefined ? {} : { family }) });
   }
   return [...found.values()];
 };

@@ -29,7 +29,8 @@ interface Constraint {
 }
 
 const ranks = 4;
-const E2 = +((globalThis as any).process?.env.E2 ?? 1);const E3 = (globalThis as any).process?.env.E3;
+const E2 = +((globalThis as any).process?.env.E2 ?? 1);
+const E3 = (globalThis as any).process?.env.E3;
 let inc = 1;
 const E1 = (globalThis as any).process?.env.E1;
 const slow: ReadonlySet<string> = new Set(["sum", "automaton", "table", "run", "same-digits", "classes"]);
@@ -73,7 +74,13 @@ export const narrowingOf = (model: Model): Narrowing => {
   const peers = model.peers.map((cells) => Int32Array.from(cells));
   const constraints: Constraint[] = [
     ...model.complete.map((set) => ({ cells: set.cells, rank: 0, narrow: singles(set, now) })),
-    ...(E1 ? model.complete.map((set) => ({ cells: set.cells, rank: 3, narrow: propagatorOf({ term: "different", owner: "", cells: set.cells, digits: set.digits }) })) : []),
+    ...(E1
+      ? model.complete.map((set) => ({
+          cells: set.cells,
+          rank: 3,
+          narrow: propagatorOf({ term: "different", owner: "", cells: set.cells, digits: set.digits }),
+        }))
+      : []),
     ...model.terms.map((term) => ({
       cells: term.cells,
       rank: slow.has(term.term) ? 2 : 1,
@@ -98,7 +105,8 @@ export const narrowingOf = (model: Model): Narrowing => {
   const rankOf = Uint8Array.from(constraints, ({ rank }) => rank);
   const narrow = constraints.map((constraint) => constraint.narrow);
 
-  inc = 1; if (E3) for (const c of constraints) for (const x of c.cells) weights[x]! += c.rank > 0 ? +E3 : 0;
+  inc = 1;
+  if (E3) for (const c of constraints) for (const x of c.cells) weights[x]! += c.rank > 0 ? +E3 : 0;
   const trailCell: number[] = [];
   const trailWas: number[] = [];
   /** Cells settled whose peers have not been told yet. */
@@ -145,7 +153,8 @@ export const narrowingOf = (model: Model): Narrowing => {
       const other = others[k]!;
       if ((now[other]! & digit) !== 0 && !keep(other, ~digit)) {
         weights[other]! += inc;
-        weights[cell]! += inc; inc *= E2;
+        weights[cell]! += inc;
+        inc *= E2;
         return false;
       }
     }

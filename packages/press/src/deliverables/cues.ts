@@ -2,7 +2,7 @@ import type { Spoken } from "./times.ts";
 import type { Cue } from "./vtt.ts";
 
 /** What a caption may take: common limits of publishers (DCMP's among them). */
-export const captionLimits = { line: 42, lines: 2, shortest: 1, longest: 7, charactersASecond: 20 };
+const captionLimits = { line: 42, lines: 2, shortest: 1, longest: 7, charactersASecond: 20 };
 
 const most = captionLimits.line * captionLimits.lines;
 

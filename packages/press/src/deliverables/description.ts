@@ -9,7 +9,11 @@ export const description: Deliverable = {
   purpose: "The text under the video: credit, rules and chapters.",
   text: ({ board, plan }) => {
     const { puzzle } = board;
-    const rules = puzzle.wording?.trim() ?? introductions(board).map(({ say }) => say).join("\n");
+    const rules =
+      puzzle.wording?.trim() ??
+      introductions(board)
+        .map(({ say }) => say)
+        .join("\n");
     const times = timesOf(plan).chapters.map(({ title, from }) => `${clock(from)} ${title}`);
     return `${puzzle.title}, ${creditOf(puzzle)}.\n\nThe rules\n${rules}\n\nChapters (planned)\n${times.join("\n")}\n`;
   },

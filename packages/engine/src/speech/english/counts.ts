@@ -27,9 +27,4 @@ export const aDigitOf = (digits: Digits): string => {
   return list.length <= 2 ? listed(list.map(aDigit), "or") : digitsSaid(digits, "or");
 };
 
-export const ordinal = (number: number): string => {
-  const words = ["", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
-  return words[number] ?? `${number}th`;
-};
-
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

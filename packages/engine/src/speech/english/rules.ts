@@ -16,7 +16,7 @@ const housesIn = ({ regions, box }: Grid): string =>
   regions ? `row, column and ${box ? "box" : "region"}` : "row and column";
 
 /** What rows, columns and regions hold, grids with the same words together. */
-export const gridSentences = (board: Board): string[] => {
+const gridSentences = (board: Board): string[] => {
   const { grids } = board.puzzle;
   const said = new Map<string, Grid[]>();
   for (const grid of grids) {

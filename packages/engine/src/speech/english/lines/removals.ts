@@ -149,25 +149,27 @@ export const seenEverywhere: Phrase = (telling) => {
 
 export const smallerGridLeaves: Phrase = (telling) => {
   const { nouns, deduction, board } = telling;
-  const [house] = deduction.because.houses;
-  const { cells, digits } = board.house(house!)!;
+  const house = board.house(deduction.because.houses[0]!)!;
   const rest = targets(telling);
-  const inside = cells.filter(
-    (cell) =>
-      both(board.domains[cell]!, goneIn(telling)) === both(board.domains[cell]!, digits) && !rest.includes(cell),
-  );
+  const gone = goneIn(telling);
+  const isInside = (cell: Cell): boolean =>
+    !rest.includes(cell) &&
+    (board.domains[cell]! & gone) !== 0 &&
+    both(board.domains[cell]!, house.digits) !== house.digits;
+  const inside = house.cells.filter(isInside);
+  const taken = inside.reduce<Digits>((all, cell) => either(all, both(board.domains[cell]!, house.digits)), none);
   const grid = board.puzzle.grids.find(
-    (_, index) =>
-      index !== board.house(house!)!.grid && inside.every((cell) => board.canvas.grids[cell]!.includes(index)),
+    (_, index) => index !== house.grid && inside.every((cell) => board.canvas.grids[cell]!.includes(index)),
   );
-  const kept = without(digits, goneIn(telling));
+  const others = house.cells.filter((cell) => !inside.includes(cell));
+  const left = without(house.digits, taken);
   return sentence(
-    because(`${counted(inside.length)} cells of ${nouns.house(house!)} lie in ${grid?.called ?? "a smaller grid"}`, {
+    because(`${counted(inside.length)} cells of ${nouns.house(house.id)} lie in ${grid?.called ?? "a smaller grid"}`, {
       cells: namesOf(board, inside),
     }),
-    ` and hold ${digitsSaid(goneIn(telling))}. That leaves `,
+    ` and use up ${digitsSaid(taken)}. That leaves `,
     so(
-      `${digitsSaid(kept)} for ${nouns.style === "pointing" ? `the other ${counted(rest.length)}` : nouns.cells(rest)}`,
+      `${digitsSaid(left)} for ${nouns.style === "pointing" ? `the other ${counted(others.length)}` : nouns.cells(others)}`,
       { cells: namesOf(board, rest) },
     ),
   );

@@ -1,0 +1,110 @@
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { commands } from "./registry.ts";
+import { run } from "./runner.ts";
+
+const demo = fileURLToPath(new URL("../../../examples/paper-mill.puzzle.yaml", import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), "solvewright-"));
+
+const file = (name: string, grid: string): string => {
+  const path = join(folder, name);
+  writeFileSync(
+    path,
+    `puzzle: 1\ntitle: Small\nsetter: { name: us, permission: own }\ngrids:\n  - { id: main, size: 4 }\n${grid}`,
+  );
+  return path;
+};
+const one = file("one.puzzle.yaml", "givens:\n  main: |\n    12.4\n    34..\n    2...\n    ..1.\n");
+const several = file("several.puzzle.yaml", "givens: { cells: { r1c1: 1 } }\n");
+const none = file(
+  "none.puzzle.yaml",
+  "givens: { cells: { r1c1: 1 } }\nrules:\n  - cage: { cells: r1c2 r1c3, sum: 3 }\n",
+);
+const faulty = file("faulty.puzzle.yaml", "rules:\n  - thermometre: r1c1 r1c2\n");
+
+const asked = async (args: readonly string[], stopped?: () => boolean) => {
+  let [out, err] = ["", ""];
+  const streams = {
+    out: (text: string) => void (out += text),
+    err: (text: string) => void (err += text),
+    isTerminal: false,
+  };
+  const code = await run(args, streams, stopped);
+  return { code, out, err };
+};
+
+describe("exit codes", () => {
+  test.each([
+    ["one solution", ["check", one], 0],
+    ["several", ["check", several], 1],
+    ["none", ["check", none], 1],
+    ["a faulty file", ["check", faulty], 2],
+    ["no such file", ["check", join(folder, "nowhere.yaml")], 2],
+    ["no such command", ["chek", one], 2],
+    ["a plan of an unsound puzzle", ["plan", several], 1],
+    ["a level that is none", ["plan", one, "--level", "9"], 2],
+    ["a cell that is none", ["why", one, "r9c9"], 2],
+    ["help", ["plan", "--help"], 0],
+  ])("%s", async (_, args, code) => expect((await asked(args)).code).toBe(code));
+  test("stopped", async () => expect((await asked(["plan", demo], () => true)).code).toBe(3));
+});
+
+test.each(commands)("the help of $name has its example", async ({ name, example }) =>
+  expect((await asked([name, "--help"])).out).toContain(example),
+);
+
+describe("for machines", () => {
+  test("check gives verdict, solutions and worth", async () => {
+    const found = JSON.parse((await asked(["check", one, "--json"])).out);
+    expect(found).toMatchObject({ verdict: "one", differ: [], leftOut: [] });
+    expect(Object.keys(found.solutions[0]).length).toBe(16);
+    expect(found.givens.every(({ worth }: { worth: string }) => ["needed", "redundant"].includes(worth))).toBe(true);
+  });
+  test("problems come with line, column, read, right and path", async () => {
+    const { out } = await asked(["check", faulty, "--json"]);
+    expect(JSON.parse(out).problems).toMatchObject([
+      {
+        line: 7,
+        column: 5,
+        read: "thermometre",
+        right: expect.stringContaining("thermometer"),
+        path: expect.any(String),
+      },
+    ]);
+  });
+  test("plan gives steps in running order and nothing unshown", async () => {
+    const plan = JSON.parse((await asked(["plan", one, "--json"])).out);
+    expect(plan).toMatchObject({ solved: true, unshown: 0 });
+    expect(plan.steps.map(({ n }: { n: number }) => n)).toEqual(plan.steps.map((_: unknown, k: number) => k + 1));
+  });
+  test("why says that a right digit can be, without giving it away", async () => {
+    const found = JSON.parse((await asked(["why", one, "r1c3", "3", "--json"])).out);
+    expect(["can", "cannot"]).toContain(found.answer);
+  });
+});
+
+describe("pack", () => {
+  const to = join(folder, "pack");
+  test("writes whole files, says what to open, and the same bytes twice", async () => {
+    const { code, out } = await asked(["pack", one, "--to", to]);
+    expect({ code, says: out.includes(to) }).toEqual({ code: 0, says: true });
+    const names = readdirSync(to);
+    expect(names.filter((name) => name.endsWith(".part"))).toEqual([]);
+    expect(names).toEqual(
+      expect.arrayContaining(["puzzle.svg", "solution.svg", "rules.txt", "script.md", "chapters.vtt", "manifest.json"]),
+    );
+    const before = names.map((name) => readFileSync(join(to, name), "utf8"));
+    await asked(["pack", one, "--to", to]);
+    expect(names.map((name) => readFileSync(join(to, name), "utf8"))).toEqual(before);
+  });
+  test("leaves a file that was changed by hand, unless forced", async () => {
+    writeFileSync(join(to, "rules.txt"), "mine");
+    expect((await asked(["pack", one, "--to", to])).out).toContain("rules.txt");
+    expect(readFileSync(join(to, "rules.txt"), "utf8")).toBe("mine");
+    await asked(["pack", one, "--to", to, "--force"]);
+    expect(readFileSync(join(to, "rules.txt"), "utf8")).not.toBe("mine");
+  });
+});

@@ -1,0 +1,118 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { puzzleOf } from "../../test-kit/puzzles.ts";
+import { randomFrom } from "../../test-kit/random.ts";
+import { accept } from "./accept.ts";
+import { read } from "./read.ts";
+import { turned, turns } from "./turn.ts";
+import { write } from "./write.ts";
+
+const ferries = `puzzle: 1
+title: Two Ferries
+setter: { name: Example Setter, permission: own }
+grids:
+  - id: north
+    size: 4
+  - id: south
+    size: 6
+    at: r3c3
+    regions: |
+      aaabbb
+      aaabbb
+      cccddd
+      cccddd
+      eeefff
+      eeefff
+givens:
+  south: |
+    . . . . . .
+    . 1 . . . .
+    . . . . . 4
+    . . . . . .
+    . . . . . .
+    . . . . . .
+  cells: { r1c1: 3, r2c1: 1, r4c1: 2 }
+rules:
+  - palindrome: r4c2 r4c3 r5c4
+  - xv-v: [r2c1 r2c2]
+  - cage: [{ cells: r3c6 r3c7 r4c7, sum: 12 }, { cells: r5c5-r6c5, sum: 3 }]
+`;
+
+describe("a good file", () => {
+  const puzzle = puzzleOf(ferries);
+  test("is read whole", () => {
+    expect(puzzle.rules.map(({ id }) => id)).toEqual(["palindrome/1", "xv-v/1", "cage/1", "cage/2"]);
+    expect(puzzle.canvas.names.length).toBe(16 + 36 - 4);
+    expect([...puzzle.givens].map(([cell, digit]) => [puzzle.canvas.names[cell], digit])).toContainEqual(["r4c4", 1]);
+  });
+  test("with CRLF line ends is the same", () =>
+    expect(puzzleOf(ferries.replace(/\n/g, "\r\n")).givens).toEqual(puzzle.givens));
+  test("writes and reads back as itself", () => expect(puzzleOf(write(puzzle))).toEqual(puzzle));
+  test.each(turns.map((turn, k) => ({ turn, k })))("turned ($k) writes and reads back", ({ turn }) => {
+    const other = turned(puzzle, turn);
+    expect(puzzleOf(write(other)).givens).toEqual(other.givens);
+  });
+});
+
+const withLine = (line: number, text: string): string =>
+  ferries
+    .split("\n")
+    .with(line - 1, text)
+    .join("\n");
+const problemsOf = (text: string) =>
+  read(text).problems.map(({ line, column, read, right }) => ({ line, column, read, right }));
+
+describe("a faulty file", () => {
+  test("tells the place of a bad cell inside a path", () =>
+    expect(problemsOf(withLine(27, "  - palindrome: r4c2 r0c4 r5c4"))).toMatchObject([
+      { line: 27, column: 22, read: "r0c4" },
+    ]));
+  test("names the nearest kind", () =>
+    expect(problemsOf(withLine(28, "  - kropke-blak: [r2c1 r2c2]"))).toMatchObject([
+      { line: 28, right: expect.stringContaining("kropke-black") },
+    ]));
+  test("tells all faults together", () => {
+    const text = withLine(28, "  - xv-w: [r2c1 r2c2]").replace("size: 6", "size: 60");
+    expect(problemsOf(text).length).toBeGreaterThan(1);
+  });
+  test.each([
+    ["nothing", ""],
+    ["binary", "\u0000\u0001\u0002\ufffd"],
+    ["deep nesting", `puzzle: ${"[".repeat(5000)}`],
+    ["a prototype key", `${ferries}__proto__: { polluted: true }\n`],
+    ["too large", "x".repeat(10_000_000)],
+    [
+      "an alias bomb",
+      `a: &a [x,x,x,x,x,x,x,x,x]\nb: &b [*a,*a,*a,*a,*a,*a,*a,*a,*a]\nc: [*b,*b,*b,*b,*b,*b,*b,*b,*b]\n`,
+    ],
+    ["a huge grid", ferries.replace("size: 6", "size: 100000")],
+  ])("%s is a problem, not a crash", (_, text) => {
+    expect(read(text).problems.length).toBeGreaterThan(0);
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+  });
+  test("2,000 mutations of a good file never throw", () => {
+    const random = randomFrom(7);
+    const pieces = ["r0c0", "-", ":", "[", "{", "\t", "\n", "99", "cage", "'", '"', "&a", "*a", "?", "|"];
+    for (let k = 0; k < 2000; k++) {
+      const at = random.below(ferries.length);
+      const text = ferries.slice(0, at) + random.pick(pieces) + ferries.slice(at + random.below(4));
+      expect(() => read(text)).not.toThrow();
+    }
+  });
+});
+
+const bad = fileURLToPath(new URL("../../../../../shared/cases/bad/", import.meta.url));
+
+describe.skipIf(!existsSync(bad))("the malformed files", () => {
+  const names = existsSync(bad) ? readdirSync(bad).filter((name) => name.endsWith(".why.txt")) : [];
+  test.each(names.map((name) => ({ name, why: readFileSync(`${bad}${name}`, "utf8").trim() })))(
+    "$name: $why",
+    ({ name, why }) => {
+      const reading = read(readFileSync(`${bad}${name.replace(".why.txt", ".puzzle.yaml")}`, "utf8"));
+      const lines = [...why.matchAll(/lines? (\d+)|and (\d+) \(/g)].map(([, a, b]) => Number(a ?? b));
+      if (why.startsWith("ACCEPT")) expect(accept(reading)).toBeDefined();
+      else for (const line of lines) expect(reading.problems.map((problem) => problem.line)).toContain(line);
+    },
+  );
+});
