@@ -26,14 +26,14 @@ const none = file(
 const faulty = file("faulty.puzzle.yaml", "rules:\n  - thermometre: r1c1 r1c2\n");
 
 const asked = async (args: readonly string[], stopped?: () => boolean) => {
-  let [out, err] = ["", ""];
+  const said: { out: string[]; err: string[] } = { out: [], err: [] };
   const streams = {
-    out: (text: string) => void (out += text),
-    err: (text: string) => void (err += text),
+    out: (text: string) => void said.out.push(text),
+    err: (text: string) => void said.err.push(text),
     isTerminal: false,
   };
   const code = await run(args, streams, stopped);
-  return { code, out, err };
+  return { code, out: said.out.join(""), err: said.err.join("") };
 };
 
 describe("exit codes", () => {

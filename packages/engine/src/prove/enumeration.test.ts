@@ -289,8 +289,8 @@ describe("the prover says of random claims what enumeration says", () => {
 
   test("in hundreds of cases of each verdict", () => {
     console.log(tally);
-    expect(tally["proved"]).toBeGreaterThan(300);
-    expect(tally["refused"]).toBeGreaterThan(300);
-    expect(tally["none"]).toBeGreaterThan(30);
+    expect(tally.proved).toBeGreaterThan(300);
+    expect(tally.refused).toBeGreaterThan(300);
+    expect(tally.none).toBeGreaterThan(30);
   });
 });

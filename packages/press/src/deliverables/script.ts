@@ -31,10 +31,12 @@ export const script: Deliverable = {
     const { plan, board } = show;
     const rules = plan.rules.lines.map(({ n, title, say }) => `**${n}. ${title}**\n\n${say}\n`);
     const acts = plan.acts.map((act) => actText(act, show));
-    return (
-      [`# ${board.puzzle.title}: script`, `${clock(plan.seconds)} in all.`, "## The rules", ...rules, ...acts].join(
-        "\n\n",
-      ) + "\n"
-    );
+    return `${[
+      `# ${board.puzzle.title}: script`,
+      `${clock(plan.seconds)} in all.`,
+      "## The rules",
+      ...rules,
+      ...acts,
+    ].join("\n\n")}\n`;
   },
 };

@@ -18,11 +18,11 @@ const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/<
 
 /** WebVTT (W3C): cues in order of time; a note stands before the first. */
 export const writeVtt = (cues: readonly Cue[], note?: string): string =>
-  [
+  `${[
     "WEBVTT",
     ...(note ? [`NOTE ${note}`] : []),
     ...cues.map(({ from, to, text }) => `${stamp(from, ".")} --> ${stamp(to, ".")}\n${escaped(text)}`),
-  ].join("\n\n") + "\n";
+  ].join("\n\n")}\n`;
 
 /** SRT (common practice): numbered from 1. */
 export const writeSrt = (cues: readonly Cue[]): string =>

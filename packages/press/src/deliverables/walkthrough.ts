@@ -10,15 +10,13 @@ export const walkthrough: Deliverable = {
     const acts = plan.acts.map(({ title, close, beats }) =>
       [`## ${title}`, ...beats.map(({ placed }) => placed), close].join("\n\n"),
     );
-    return (
-      [
-        `# ${board.puzzle.title}: walkthrough`,
-        `${creditOf(board.puzzle)}.`,
-        "Rows count from the top and columns from the left, in each grid by itself.",
-        "## The rules",
-        rules,
-        ...acts,
-      ].join("\n\n") + "\n"
-    );
+    return `${[
+      `# ${board.puzzle.title}: walkthrough`,
+      `${creditOf(board.puzzle)}.`,
+      "Rows count from the top and columns from the left, in each grid by itself.",
+      "## The rules",
+      rules,
+      ...acts,
+    ].join("\n\n")}\n`;
   },
 };
