@@ -15,7 +15,7 @@ export const cellsOf = (board: Filled): FilledCell[] =>
     return { name: `r${row}c${column}`, row, column, digit: board.digit(row, column) };
   });
 
-export const areBeside = (a: FilledCell, b: FilledCell): boolean =>
+const areBeside = (a: FilledCell, b: FilledCell): boolean =>
   Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
 
 export const besides = (cell: FilledCell, board: Filled): FilledCell[] =>

@@ -79,6 +79,3 @@ export const pairsApart = (canvas: Canvas, steps: readonly (readonly [number, nu
   canvas.places.flatMap((_, cell) =>
     around(canvas, cell, steps).flatMap((other): [Cell, Cell][] => (cell < other ? [[cell, other]] : [])),
   );
-
-/** Every two cells that share a side, each pair once. */
-export const sidePairs = (canvas: Canvas): [Cell, Cell][] => pairsApart(canvas, sides);

@@ -11,7 +11,7 @@ export interface Count {
   readonly exact: boolean;
 }
 
-export function* counting(board: Board, bound: number): Long<Count> {
+function* counting(board: Board, bound: number): Long<Count> {
   const run = runOf(narrowingOf(modelOf(board)));
   let count = 0;
   let asked = 0;

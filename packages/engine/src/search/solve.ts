@@ -34,7 +34,7 @@ export function* drained(run: Run, limit: number, nodes = Number.POSITIVE_INFINI
   return solved(false);
 }
 
-export const solving = (board: Board, { limit, nodes, demands = demandsOf(board) }: SolveOptions): Long<Solved> =>
+const solving = (board: Board, { limit, nodes, demands = demandsOf(board) }: SolveOptions): Long<Solved> =>
   drained(runOf(narrowingOf(modelOf(board, demands))), limit, nodes);
 
 /** Up to `limit` solutions of the board. */
