@@ -268,6 +268,8 @@ const disagreement = (of: Claim, board: Board): { fault?: string; verdict: strin
 };
 
 const perBoard = 10;
+/** Boards with more cells have more assignments than can be looked at one by one. */
+const mostCells = 16;
 
 describe("the prover says of random claims what enumeration says", () => {
   const tally: Record<string, number> = {};
@@ -275,6 +277,7 @@ describe("the prover says of random claims what enumeration says", () => {
   test.each(kinds.map(({ name }) => name).filter((name) => cases.has(name)))("%s", (name) => {
     for (const [index, text] of cases.get(name)!.boards.entries()) {
       const board = compile(puzzleOf(text));
+      if (board.canvas.names.length > mostCells) continue;
       const random = randomFrom(1000 + index);
       const filling = fillingOf(board, random);
       for (let k = 0; k < perBoard; k++) {
@@ -288,7 +291,6 @@ describe("the prover says of random claims what enumeration says", () => {
   });
 
   test("in hundreds of cases of each verdict", () => {
-    console.log(tally);
     expect(tally.proved).toBeGreaterThan(300);
     expect(tally.refused).toBeGreaterThan(300);
     expect(tally.none).toBeGreaterThan(30);

@@ -5,7 +5,7 @@ import type { Part } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { sentence } from "../sentence.ts";
+import { sentence, sentences } from "../sentence.ts";
 import { outcome, thatLeaves } from "./removals.ts";
 
 interface Known {
@@ -41,13 +41,18 @@ const placed = ({ deduction, board, nouns }: Telling): Part | undefined => {
   });
 };
 
-/** "they share a row, so they differ": the houses that the clue's cells share. */
-const sharing = ({ deduction, nouns, board }: Telling): string => {
+/** "This X lies in one row, so its digits differ": the houses that the clue's cells share, as a sentence of its own. */
+const sharing = ({ deduction, nouns, board }: Telling, rule: string): Part[] => {
   const houses = deduction.because.houses.filter((id) => board.house(id));
-  if (houses.length === 0) return "";
-  return houses.length < 3
-    ? `, and its cells differ in ${nouns.houses(houses)}`
-    : ", and cells that share a house differ";
+  const [house] = houses;
+  if (!house) return [];
+  const inside = board.rule(rule)!.cells.every((cell) => board.house(house)!.cells.includes(cell));
+  const where = nouns.style === "pointing" ? `one ${nouns.sort(house)}` : nouns.house(house);
+  const text =
+    inside && houses.length === 1
+      ? `${nouns.rule(rule)} lies in ${where}, so its digits differ`
+      : `cells of ${nouns.rule(rule)} that share ${houses.length > 2 ? "a house" : nouns.houses(houses)} differ`;
+  return sentence(because(text, { rule }));
 };
 
 const openSaid = ({ nouns, board }: Telling, open: readonly (readonly [Cell, Digits])[]): Part[] => {
@@ -65,7 +70,8 @@ const openSaid = ({ nouns, board }: Telling, open: readonly (readonly [Cell, Dig
 
 const conclusion = (telling: Telling): Part => placed(telling) ?? outcome(telling);
 
-const clueNames = ({ nouns }: Telling, rules: readonly string[]): string => {
+/** Several clues together: "these two black dots" where they are alike. */
+export const clueNames = ({ nouns }: Telling, rules: readonly string[]): string => {
   const names = rules.map((id) => nouns.rule(id));
   if (nouns.style === "pointing" && new Set(names).size === 1 && names.length > 1) {
     const { plural } = nouns.words(rules[0]!);
@@ -74,54 +80,55 @@ const clueNames = ({ nouns }: Telling, rules: readonly string[]): string => {
   return listed(names);
 };
 
+/** A clue between neighbours that is there because no mark is: "with no dot between them". */
+const bareClue = (telling: Telling, rule: string, { settled, open }: Known): Part[] => {
+  const mark = telling.nouns.words(rule).noun.replace(/^missing /, "");
+  const where = openSaid(telling, open);
+  return sentence(
+    because(`with no ${mark} between them`, { rule }),
+    settled.length > 0 ? ` and a ${listed(settled)} beside it` : "",
+    where.length > 0 ? [{ text: ", where ", role: "plain" } as Part, ...where] : "",
+    ", ",
+    conclusion(telling),
+  );
+};
+
+/** What stands on the clue already. */
+const standing = ({ board }: Telling, { settled, settledCells }: Known): Part[] => {
+  const digits = settled.length > 3 ? `${counted(settled.length)} digits` : listed(settled);
+  return settled.length === 0 ? [] : [because(` has ${digits} already`, { cells: namesOf(board, settledCells) })];
+};
+
+/** What follows; a cell that has few digits left is named by them: "this 1 or 3 is a 3". */
+const follows = (telling: Telling, own: Digits | undefined): Part => {
+  const { deduction, nouns, board } = telling;
+  const [place] = deduction.places;
+  if (!place || own === undefined || count(own) > 2) return conclusion(telling);
+  const [cell, digit] = place;
+  const name =
+    nouns.style === "pointing" ? `this ${digitsSaid(own, "or")}` : `${nouns.cell(cell)}, ${digitsSaid(own, "or")},`;
+  return so(`${name} is ${aDigit(digit)}`, { cells: namesOf(board, [cell]) });
+};
+
 /** One clue, with what stands on it and what is known of its cells. */
 export const clue: Phrase = (telling) => {
   const { deduction, nouns, board } = telling;
-  const [rule] = deduction.because.rules;
-  const { settled, settledCells, open, own } = knownOf(telling);
-  const isPair = board.rule(rule!)!.wholeGrid;
-  const name = isPair ? `with no ${nouns.words(rule!).noun.replace(/^missing /, "")} between them` : nouns.rule(rule!);
-  const ruled = because(name, { rule: rule! });
-  const share = sharing(telling);
-  const out =
-    own !== undefined && deduction.places.size > 0 && count(own) <= 3
-      ? `, and this could only be ${aDigitOf(own)}`
-      : "";
-  const aside = nouns.style === "placed" ? out.replace("this could", "that cell could") : out;
-  if (isPair)
-    return sentence(
-      ruled,
-      settled.length > 0 ? ` and a ${listed(settled)} beside it` : "",
-      openSaid(telling, open).length > 0
-        ? [{ text: ", where ", role: "plain" } as Part, ...openSaid(telling, open)]
-        : "",
-      ", ",
-      conclusion(telling),
-    );
-  if (settled.length === 0 && open.length === 0) {
-    if (deduction.places.size > 0) return sentence(ruled, ` fits only one way here${share}${aside}: `, placed(telling));
-    return sentence(ruled, " ", thatLeaves(telling), share);
-  }
-  const stands =
-    settled.length === 0
-      ? []
-      : [
-          because(` has ${settled.length > 3 ? `${counted(settled.length)} digits` : listed(settled)} already`, {
-            cells: namesOf(board, settledCells),
-          }),
-        ];
-  const left = openSaid(telling, open);
-  const hence = share || aside ? ": " : ", so ";
-  if (stands.length === 0) return sentence(left, " on ", ruled, share, aside, hence, conclusion(telling));
-  return sentence(
-    ruled,
-    stands,
-    left.length > 0 ? [{ text: " and ", role: "plain" } as Part, ...left] : "",
-    share,
-    aside,
-    hence,
-    conclusion(telling),
-  );
+  const [rule] = deduction.because.rules as [string];
+  const known = knownOf(telling);
+  if (board.rule(rule)!.wholeGrid) return bareClue(telling, rule, known);
+  const ruled = because(nouns.rule(rule), { rule });
+  const stands = standing(telling, known);
+  const left = openSaid(telling, known.open);
+  const first = sharing(telling, rule);
+  const told = (...pieces: readonly (string | Part | readonly Part[])[]): Part[] =>
+    sentences(first, sentence(...pieces));
+  if (stands.length === 0 && left.length === 0)
+    return deduction.places.size > 0
+      ? told(ruled, " fits only one way here: ", follows(telling, known.own))
+      : told(ruled, " ", thatLeaves(telling));
+  if (stands.length === 0) return told(left, " on ", ruled, ", so ", follows(telling, known.own));
+  const and: readonly Part[] = left.length > 0 ? [{ text: " and ", role: "plain" }, ...left] : [];
+  return told(ruled, stands, and, ", so ", follows(telling, known.own));
 };
 
 /** A house and clues, or several clues, taken together. */

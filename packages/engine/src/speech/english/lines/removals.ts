@@ -25,8 +25,9 @@ export const outcome = (telling: Telling): Part => {
   const gone = goneIn(telling);
   const place =
     nouns.style === "pointing" ? (cells.length === 1 ? "this" : `these ${counted(cells.length)}`) : nouns.cells(cells);
+  const isNamed = cells.length > 1 && isSameSet(cells, setCells(telling));
   if (lefts.size === 1 && count(left!) <= 3 && count(gone) > 1)
-    return so(`${place} can only be ${aDigitOf(left!)}`, names);
+    return so(`${isNamed ? "they" : place} can only be ${digitsSaid(left!, "or")}`, names);
   const inPlace = nouns.style === "pointing" ? (cells.length === 1 ? "here" : `in ${place}`) : `in ${place}`;
   return so(`there's ${noneOf(gone)} ${inPlace}`, names);
 };
@@ -69,10 +70,14 @@ export const nakedSet: Phrase = (telling) => {
   const [house] = deduction.because.houses;
   const [rule] = deduction.because.rules;
   const where = house ? nouns.house(house) : nouns.rule(rule!);
+  const gone = goneIn(telling);
   return sentence(
     because(`${digitsSaid(digits)} fill ${nouns.cells(cells)}`, { cells: namesOf(board, cells) }),
     ", so ",
-    so(`nothing else in ${where} is ${aDigitOf(goneIn(telling))}`, house ? { house } : { rule: rule! }),
+    so(
+      gone === digits ? `they're nowhere else in ${where}` : `${where} has no other ${digitsSaid(gone, "or")}`,
+      house ? { house } : { rule: rule! },
+    ),
   );
 };
 

@@ -6,7 +6,8 @@ import type { Part } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { sentence } from "../sentence.ts";
+import { sentence, sentences } from "../sentence.ts";
+import { clueNames } from "./clues.ts";
 
 const placement = ({ deduction }: Telling): readonly [Cell, number] => [...deduction.places][0]!;
 const soHere = (telling: Telling, text: string): Part =>
@@ -110,12 +111,18 @@ export const onlyPlace: Phrase = (telling) => {
   const { nouns, deduction } = telling;
   const house = deduction.because.houses.find((id) => telling.board.house(id)!.cells.includes(cell))!;
   const barriers = barriersOf(telling, house, digit);
-  const reasons = joined([
+  const clauses = [
     haveOne(telling, barriers),
     knownOut(telling, barriers.open),
     tooSmall(telling, barriers.limits),
-  ]);
+  ].filter((clause) => clause.length > 0);
   const target = soHere(telling, nouns.style === "pointing" ? "it's here" : `it is ${nouns.here(cell)}`);
+  if (clauses.length > 1) {
+    const [first, ...more] = clauses;
+    const opening = sentence(`${digit} in `, because(nouns.house(house), { house }), ": ", first);
+    return sentences(opening, sentence(joined(more), ", so ", target));
+  }
+  const reasons = joined(clauses);
   if (reasons.length > 0 && isSameHouse(telling, house))
     return sentence(`then the ${digit}: `, reasons, ", so ", target);
   if (reasons.length === 0)
@@ -130,12 +137,13 @@ export const onlyPlaceByClues: Phrase = (telling) => {
     (id) => board.house(id)!.cells.includes(cell) && board.house(id)!.complete,
   )!;
   const rules = deduction.because.rules;
-  const clues = rules.length === 1 ? [nouns.rule(rules[0]!)] : rules.map((id) => nouns.rule(id));
   return sentence(
     `${digit} in `,
     because(nouns.house(house), { house }),
     ": ",
-    because(`${listed(clues)} ${rules.length === 1 ? "keeps" : "keep"} it out elsewhere`, { rule: rules[0]! }),
+    because(`${clueNames(telling, rules)} ${rules.length === 1 ? "keeps" : "keep"} it out elsewhere`, {
+      rule: rules[0]!,
+    }),
     ", so ",
     soHere(telling, nouns.style === "pointing" ? "it's here" : `it is ${nouns.here(cell)}`),
   );
