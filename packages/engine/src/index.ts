@@ -27,6 +27,7 @@ export { decode } from "./puzzle/decode.ts";
 export { fingerprint } from "./puzzle/fingerprint.ts";
 export type { Draft, Grid, Problem, Puzzle, Setter } from "./puzzle/puzzle.ts";
 export { type Reading, read } from "./puzzle/read.ts";
+export { schemaOf } from "./puzzle/schema.ts";
 export { write } from "./puzzle/write.ts";
 export type { Words } from "./rules/contract.ts";
 export { kinds } from "./rules/registry.ts";
