@@ -227,7 +227,7 @@ describe("what no digits can meet is a fault that says what would be right", () 
     [outsideDigits, { row: 1, from: "left", digits: [1], within: 5 }, 4, "within 5: at most 4, the cells of the line"],
     [littleKiller, { cells: "r1c2 r2c3", sum: 9 }, 4, "sum 9: two digits of 1-4 reach 8 at most, not 9"],
     [indexLine, { column: 2 }, [grid([0, 1, 2, 3])], "column the digits 0-3: a line of a grid with the digits 1 to 4"],
-    [sandwich, { row: 5, sum: 2 }, 4, "row 5: a row of a grid, 1 to 4"],
+    [sandwich, { row: 5, sum: 2 }, 4, "row 5: a row of the grid, 1 to 4"],
   ] as const)("$0.name $1", (kind, value, on, expected) => {
     const instance: Bound | Faulty = resolvedOn(kind as Kind, value, on);
     const faults = "faults" in instance ? instance.faults : [];
