@@ -85,10 +85,10 @@ const lawsOf = (place: Place, state: State, step: Step): string[] => {
 const provedLaws = (place: Place, step: Step): string[] => {
   const verdict = prove(step, place.about);
   if (verdict.verdict !== "proved") return [`${verdict.verdict}: ${verdict.failed}`];
-  if (step.assume)
-    return (step.steps ?? []).flatMap((sub) =>
-      needless(sub, place.about).map((name) => `${sub.n}: ${name} is not needed`),
-    );
+  const subs = (step.steps ?? []).flatMap((sub) =>
+    needless(sub, place.about).map((name) => `${sub.n}: ${name} is not needed`),
+  );
+  if (step.assume) return [...subs, ...needless(step, place.about).map((name) => `${name} is not needed outside`)];
   return needless(step, place.about).map((name) => `${name} is not needed`);
 };
 

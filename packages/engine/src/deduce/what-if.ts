@@ -1,5 +1,5 @@
 import type { Board } from "../board/board.ts";
-import { count, type Digits, isEmpty, listOf, only, without } from "../board/digits.ts";
+import { count, type Digits, isEmpty, listOf, none, only, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge, withPlaced } from "../board/knowledge.ts";
 import { remembered } from "../board/remembered.ts";
 import type { Cell } from "../puzzle/canvas.ts";
@@ -9,7 +9,7 @@ import { clueUnits } from "./clue-units.ts";
 import type { Deduction, Technique } from "./deduction.ts";
 import { follow } from "./follow.ts";
 import type { Judge } from "./judge.ts";
-import { contradicting, gathering } from "./reasons.ts";
+import { addRemoval, contradicting, gathering } from "./reasons.ts";
 import { placesIn } from "./techniques/only-place.ts";
 import { leftBy, reasonsOf } from "./unit.ts";
 import { gatherWhyNone, gatherWhyNowhere } from "./why-not.ts";
@@ -67,17 +67,25 @@ const refutation = (outside: Knowledge, cell: Cell, digit: number, attempt: Atte
       attempt.depth > 0 ? whatIf(inside, { ...attempt, depth: attempt.depth - 1, isInner: true }) : undefined,
   });
 
-/** What the sub-steps lean on from outside: every house and rule, and the facts that were known before. */
-const outsideReasons = (steps: readonly Deduction[], outside: Knowledge, board: Board) => {
+/**
+ * What the sub-steps lean on from outside: every house and rule, and of the facts what neither the assumption nor an
+ * earlier sub-step gives.
+ */
+const outsideReasons = (tried: Cell, steps: readonly Deduction[], outside: Knowledge, board: Board) => {
   const because = gathering();
+  const placed = new Set([tried]);
+  const removed = new Map<Cell, Digits>();
   for (const step of steps) {
     for (const id of step.because.houses) because.house(id);
     for (const id of step.because.rules) because.rule(id);
     for (const [cell, digits] of step.because.facts) {
-      const known = without(board.domains[cell]!, without(without(board.domains[cell]!, at(outside, cell)), digits));
+      if (placed.has(cell)) continue;
+      const gone = without(without(board.domains[cell]!, digits), removed.get(cell) ?? none);
       if (isSettled(outside, cell)) because.fact(cell, at(outside, cell));
-      else if (known !== board.domains[cell]) because.fact(cell, known);
+      else if (!isEmpty(gone)) because.fact(cell, without(board.domains[cell]!, gone));
     }
+    for (const cell of step.places.keys()) placed.add(cell);
+    for (const [cell, digits] of step.removes) addRemoval(removed, cell, digits);
   }
   return because.reasons;
 };
@@ -204,7 +212,7 @@ const assumption = (
     removes: new Map([[cell, only(digit)]]),
     spots: [],
     relates: [],
-    because: outsideReasons(steps, knowledge, board),
+    because: outsideReasons(cell, steps, knowledge, board),
     assume: [cell, digit],
     steps,
   };

@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
 import { listOf } from "../board/digits.ts";
-import { isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
+import { isSolved, type Knowledge, startOf, withPlaced } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import { type ChainOptions, chainOf } from "../deduce/chain.ts";
 import { claimOf } from "../deduce/claim.ts";
@@ -62,35 +62,36 @@ const marksIn = ({ cells, spots }: Writes): number =>
   [...cells.values()].reduce((sum, digits) => sum + listOf(digits).length, 0) +
   spots.reduce((sum, spot) => sum + spot.cells.length, 0);
 
-const numbered = (prefix: string, claim: ReturnType<typeof claimOf>): ReturnType<typeof claimOf> =>
-  claim.steps
-    ? {
-        ...claim,
-        steps: claim.steps.map((step, k) => ({
-          ...step,
-          ...numbered(`${prefix}.${k + 1}`, step),
-          n: `${prefix}.${k + 1}`,
-        })),
-      }
-    : claim;
+/** The sub-steps of a what-if with their numbers, lines and times; each is said in the state that those before it leave. */
+const subStepsOf = (told: Telling, { assume, steps = [] }: Deduction, before: Knowledge, prefix: string): Step[] => {
+  let state = assume ? withPlaced(before, told.board, [assume]) : before;
+  return steps.map((step, k) => {
+    const made = stepIn(told, step, state, `${prefix}.${k + 1}`);
+    state = after(state, told.board, step);
+    return made;
+  });
+};
 
-const stepOf = (
-  { board, pace, states, limits }: Telling,
-  deduction: Deduction,
-  index: number,
-  recalls: readonly number[],
-): Step => {
-  const claim = numbered(`${index + 1}`, claimOf(board, deduction));
-  const say = textOf(phrase(deduction, states[index]!, board, "pointing"));
+/** A step as the outside sees it, said in the state just before it. */
+const stepIn = (told: Telling, deduction: Deduction, before: Knowledge, n: number | string): Step => {
+  const { board, pace } = told;
+  const claim = claimOf(board, deduction);
+  const say = textOf(phrase(deduction, before, board, "pointing"));
   return {
-    n: index + 1,
+    n,
     technique: deduction.technique,
     level: deduction.level,
     ...claim,
-    because: { ...claim.because, recalls: recalls.map((earlier) => earlier + 1), limits: limits(deduction) },
+    ...(claim.steps ? { steps: subStepsOf(told, deduction, before, `${n}`) } : {}),
+    because: { ...claim.because, limits: told.limits(deduction) },
     say,
     seconds: tenths(speaking(wordsIn(say), pace) + deduction.places.size * pace.digit),
   };
+};
+
+const stepOf = (told: Telling, deduction: Deduction, index: number, recalls: readonly number[]): Step => {
+  const step = stepIn(told, deduction, told.states[index]!, index + 1);
+  return { ...step, because: { ...step.because, recalls: recalls.map((earlier) => earlier + 1) } };
 };
 
 const ruleLines = (board: Board, pace: Pace): RuleLine[] =>

@@ -2,7 +2,7 @@ import type { Phrase } from "../phrase.ts";
 import { clue, joint, sums } from "./clues.ts";
 import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves, visibleBlock } from "./removals.ts";
 import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
-import { whatIf } from "./what-if.ts";
+import { contradiction, whatIf } from "./what-if.ts";
 
 /** How each technique is said; a test holds this list against the registry of techniques. */
 export const phrases: Readonly<Record<string, Phrase>> = {
@@ -24,6 +24,7 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "hidden-triple": hiddenSet,
   "naked-quad": nakedSet,
   "visible-block": visibleBlock,
+  contradiction,
   "what-if": whatIf,
   "long-what-if": whatIf,
 };

@@ -1,4 +1,7 @@
+import { has, listOf, only } from "../../../board/digits.ts";
+import { linksBetween } from "../../../board/links.ts";
 import type { Deduction } from "../../../deduce/deduction.ts";
+import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Part } from "../../line.ts";
 import { aDigit, counted, digitsSaid } from "../counts.ts";
 import { because, so } from "../nouns.ts";
@@ -17,12 +20,29 @@ const follows = ({ board, nouns }: Telling, step: Deduction): Part | undefined =
   return because(`${where} loses the ${digitsSaid(removal[1])}`, { cells: namesOf(board, [removal[0]]) });
 };
 
-const nothingLeft = ({ nouns, board }: Telling, { because: why }: Deduction): string => {
-  const [rule] = why.rules;
-  if (rule) return `${nouns.rule(rule)} can't be met`;
-  const [house] = why.houses;
-  const isHouse = house && why.houses.length === 1 && board.house(house)!.complete;
-  return isHouse ? `${nouns.house(house)} has a digit with nowhere to go` : "a cell has nothing left";
+/** Whether these reasons show by themselves that the cell can't hold the digit: by its own marks, or by one that it sees. */
+const isBarred = ({ board }: Telling, { because: { facts } }: Deduction, cell: Cell, digit: number): boolean =>
+  !has(board.domains[cell]!, digit) ||
+  (facts.has(cell) && !has(facts.get(cell)!, digit)) ||
+  [...facts].some(
+    ([other, digits]) => digits === only(digit) && other !== cell && linksBetween(board, cell, other).length > 0,
+  );
+
+/** What has nothing left, as the reasons show it: a digit of a house, a cell, or a clue. */
+const nothingLeft = (telling: Telling, end: Deduction): string => {
+  const { nouns, board } = telling;
+  for (const id of end.because.houses) {
+    const { cells, digits, complete } = board.house(id)!;
+    const homeless = listOf(digits).find((digit) => cells.every((cell) => isBarred(telling, end, cell, digit)));
+    if (complete && homeless !== undefined) return `the ${homeless} of ${nouns.house(id)} has nowhere to go`;
+  }
+  const cell = board.domains.findIndex((digits, k) =>
+    listOf(digits).every((digit) => isBarred(telling, end, k, digit)),
+  );
+  if (cell >= 0)
+    return nouns.style === "pointing" ? "this cell has nothing left" : `${nouns.cell(cell)} has nothing left`;
+  const [rule] = end.because.rules;
+  return rule ? `${nouns.rule(rule)} can't be met` : "nothing fits any more";
 };
 
 /** Both sides are heard: what is tried, what follows, and that it can't be. */
@@ -49,3 +69,6 @@ export const whatIf: Phrase = (telling) => {
     sentence(so(`so it isn't ${aDigit(digit)}`, { cells: namesOf(board, [cell]) })),
   );
 };
+
+/** The end of a what-if by itself. */
+export const contradiction: Phrase = (telling) => sentence(nothingLeft(telling, telling.deduction));
