@@ -23,7 +23,7 @@ export interface Judge {
   isRejected(deduction: Deduction): boolean;
 }
 
-const keyOf = ({ places, removes, because, assume, contradiction }: Deduction): string =>
+const keyOf = ({ places, removes, because, assume, steps, contradiction }: Deduction): string =>
   JSON.stringify([
     [...places],
     [...removes],
@@ -33,6 +33,7 @@ const keyOf = ({ places, removes, because, assume, contradiction }: Deduction): 
     because.spots,
     because.relations,
     assume,
+    steps?.map(keyOf),
     contradiction,
   ]);
 

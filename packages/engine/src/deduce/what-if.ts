@@ -10,6 +10,7 @@ import type { Deduction, Technique } from "./deduction.ts";
 import { follow } from "./follow.ts";
 import type { Judge } from "./judge.ts";
 import { addRemoval, contradicting, gathering } from "./reasons.ts";
+import { shrink } from "./shrink.ts";
 import { placesIn } from "./techniques/only-place.ts";
 import { leftBy, reasonsOf } from "./unit.ts";
 import { gatherWhyNone, gatherWhyNowhere } from "./why-not.ts";
@@ -179,7 +180,7 @@ const shortest = (knowledge: Knowledge, attempt: Attempt, compare: number): Dedu
     compared++;
     if (!best || steps.length < best.steps!.length) best = assumption(knowledge, board, cell, digit, steps);
   }
-  return best;
+  return best && shrink(best, board, attempt.judge.holds);
 };
 
 /**
@@ -192,7 +193,9 @@ export const whatIf = (knowledge: Knowledge, attempt: Attempt): Deduction | unde
   if (simple || attempt.depth === 0) return simple;
   for (const { cell, digit } of nestedTrials(knowledge, attempt.board, { left: nestedProbes })) {
     const steps = refutation(knowledge, cell, digit, attempt);
-    if (steps) return assumption(knowledge, attempt.board, cell, digit, steps);
+    const found =
+      steps && shrink(assumption(knowledge, attempt.board, cell, digit, steps), attempt.board, attempt.judge.holds);
+    if (found) return found;
   }
   return undefined;
 };
