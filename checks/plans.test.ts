@@ -13,7 +13,7 @@ const folders = ["./published/", "../../shared/cases/", "../../shared/checks/pub
   .map((folder) => fileURLToPath(new URL(folder, import.meta.url)))
   .filter(existsSync);
 
-/** Arrows and little killers without a given: beyond what plain reasoning reaches today (docs/techniques.md). */
+/** Arrows and little killers without a given: beyond what plain reasoning reaches today. */
 const beyond = /\/sums-0/;
 
 const files = folders
