@@ -78,7 +78,7 @@ const easiest = (
 };
 
 /** From a state to the next settled cell; undefined where nothing of the wanted level leads on. */
-const nextBurst = (state: Knowledge, context: Context): Burst | undefined => {
+function* nextBurst(state: Knowledge, context: Context): Generator<void, Burst | undefined> {
   const { board, judge, tiers } = context;
   let trail = trailOf();
   let local = state;
@@ -89,6 +89,7 @@ const nextBurst = (state: Knowledge, context: Context): Burst | undefined => {
     local = after(local, board, deduction);
   };
   for (let tier = 0; ; ) {
+    yield;
     if (isBroken(local)) return undefined;
     const found =
       tier < tiers.length
@@ -107,7 +108,7 @@ const nextBurst = (state: Knowledge, context: Context): Burst | undefined => {
     tier = removals.length > 0 ? 0 : tier + 1;
     if (tier > tiers.length) return undefined;
   }
-};
+}
 
 const whatIfHere = (knowledge: Knowledge, { board, judge, level, tiers }: Context): Deduction | undefined => {
   if (level < 4) return undefined;
@@ -135,7 +136,13 @@ export function* chainOf(
   let knowledge = startOf(board);
   let eye: readonly Cell[] = [];
   while (!isSolved(knowledge)) {
-    const burst = nextBurst(knowledge, { board, judge, tiers, level, eye });
+    const looking = nextBurst(knowledge, { board, judge, tiers, level, eye });
+    let look = looking.next();
+    while (!look.done) {
+      yield { settled: knowledge.settled.filter(Boolean).length, of: knowledge.settled.length };
+      look = looking.next();
+    }
+    const burst = look.value;
     if (!burst) break;
     const kept: Deduction[] = [];
     for (const step of burst) {

@@ -167,7 +167,7 @@ function* nestedTrials(knowledge: Knowledge, board: Board, budget: { left: numbe
 const worthComparing = 8;
 const worthFollowing = 24;
 const shortSteps = 3;
-const nestedProbes = 60_000;
+const nestedProbes = 8_000;
 
 const shortest = (knowledge: Knowledge, attempt: Attempt, compare: number): Deduction | undefined => {
   const { board } = attempt;
