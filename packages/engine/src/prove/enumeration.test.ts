@@ -20,7 +20,7 @@ interface Judged {
 }
 
 type Values = readonly number[];
-const mostAssignments = 20_000;
+const mostAssignments = 2_000;
 
 const cellOf = (board: Board, name: string): number => cellNamed(board.canvas, name)!;
 const cellsOf = (board: Board, names: readonly string[]): number[] => names.map((name) => cellOf(board, name));
@@ -69,11 +69,11 @@ const ruleChecks = (rule: RuleInstance, board: Board, touched: ReadonlySet<numbe
 const touchedBy = ({ places, removes, spots, relates, because }: Claim, board: Board): Set<number> => {
   const rules = because.rules.map((id) => board.rule(id)!).filter((rule) => !rule.wholeGrid);
   return new Set([
+    ...rules.flatMap((rule) => [...rule.cells, ...rule.scopes.flatMap(({ cells }) => cells)]),
+    ...because.houses.flatMap((id) => board.house(id)!.cells),
     ...cellsOf(board, [...Object.keys(places), ...Object.keys(removes), ...Object.keys(because.facts)]),
     ...[...spots, ...because.spots].flatMap(({ cells }) => cellsOf(board, cells)),
     ...[...relates, ...because.relations].flatMap((relation) => cellsOf(board, namesOf(relation))),
-    ...because.houses.flatMap((id) => board.house(id)!.cells),
-    ...rules.flatMap((rule) => [...rule.cells, ...rule.scopes.flatMap(({ cells }) => cells)]),
   ]);
 };
 
@@ -267,7 +267,7 @@ const disagreement = (of: Claim, board: Board): { fault?: string; verdict: strin
     : { verdict: "refused", fault: `a wrong counterexample: ${JSON.stringify(of)} ${JSON.stringify(counterexample)}` };
 };
 
-const perBoard = 10;
+const perBoard = 5;
 /** Boards with more cells have more assignments than can be looked at one by one. */
 const mostCells = 16;
 
