@@ -7,6 +7,7 @@ import type { Deduction, Technique } from "./deduction.ts";
 import { effortOf, travel } from "./effort.ts";
 import { gather } from "./gather.ts";
 import { type Judge, judgeOf, type Prove } from "./judge.ts";
+import { obeysAll } from "./obeys-all.ts";
 import { techniques } from "./registry.ts";
 import { isWorkedOut, type Trail, traced, trailOf } from "./trace.ts";
 import { whatIf } from "./what-if.ts";
@@ -144,19 +145,38 @@ export function* chainOf(
     }
     const burst = look.value;
     if (!burst) break;
-    const kept: Deduction[] = [];
-    for (const step of burst) {
-      const fresh = withFreshRemoves(step, knowledge);
-      if (!fresh) continue;
-      kept.push(fresh);
-      knowledge = after(knowledge, board, fresh);
-    }
+    const kept = freshened(burst, knowledge, board);
+    knowledge = kept.reduce((state, step) => after(state, board, step), knowledge);
     bursts.push(kept);
     eye = [...burst.at(-1)!.places.keys()];
     yield { settled: knowledge.settled.filter(Boolean).length, of: knowledge.settled.length };
   }
-  return { bursts, solved: isSolved(knowledge), end: knowledge, judge };
+  return { bursts, solved: isSolved(knowledge) && obeysAll(board, knowledge), end: knowledge, judge };
 }
+
+/** The easiest steps from any state to its next digit; undefined where nothing of the wanted level leads on. */
+export function* burstFrom(
+  knowledge: Knowledge,
+  board: Board,
+  judge: Judge,
+  { level = 5, ladder = techniques, eye = [] }: ChainOptions & { readonly eye?: readonly Cell[] } = {},
+): Generator<void, Burst | undefined> {
+  const burst = yield* nextBurst(knowledge, { board, judge, tiers: tiersOf(ladder, level), level, eye });
+  return burst && freshened(burst, knowledge, board);
+}
+
+/** The steps without what is gone by the time they are taken. */
+const freshened = (burst: Burst, from: Knowledge, board: Board): Burst => {
+  const kept: Deduction[] = [];
+  let knowledge = from;
+  for (const step of burst) {
+    const fresh = withFreshRemoves(step, knowledge);
+    if (!fresh) continue;
+    kept.push(fresh);
+    knowledge = after(knowledge, board, fresh);
+  }
+  return kept;
+};
 
 /** The deduction with only what is still new; undefined where nothing is. */
 export const withFreshRemoves = (deduction: Deduction, knowledge: Knowledge): Deduction | undefined => {

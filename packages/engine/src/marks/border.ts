@@ -16,7 +16,7 @@ export interface BorderLook {
 const inset = 0.08;
 
 /** The dash and gap nearest to these that begin and end a side of this length with a whole dash. */
-const fitted = (length: number, dash: number, gap: number): readonly [number, number] => {
+export const fitted = (length: number, dash: number, gap: number): readonly [number, number] => {
   const gaps = Math.max(1, Math.round((length - dash) / (dash + gap)));
   return [dash, (length - dash * (gaps + 1)) / gaps];
 };

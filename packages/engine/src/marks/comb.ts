@@ -3,7 +3,8 @@ import { heavy, inked, pen } from "./pen.ts";
 import { distance } from "./points.ts";
 import type { Point, Shape } from "./shape.ts";
 
-const ring = 0.17;
+/** Wide enough that a digit stands in it. */
+const ring = 0.3;
 
 /** The middle cell, or the middle of the step between the two. */
 const middleOf = (points: readonly Point[]): OnLine => {

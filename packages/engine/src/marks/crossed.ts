@@ -10,16 +10,17 @@ export const crossed = (points: readonly Point[], steps: readonly number[]): Sha
   ),
 ];
 
+/** Long enough to be seen on both sides of a digit. */
 const threeStrokes = [
-  [-0.09, 0.24],
-  [0, 0.32],
-  [0.09, 0.41],
+  [-0.09, 0.62],
+  [0, 0.73],
+  [0.09, 0.84],
 ] as const;
 
 /** A line with three strokes across at each point, a short, a middling and a long one. */
 export const withThreeStrokes = (points: readonly Point[]): Shape[] => [
   inked(points, pen(0.05), heavy),
   ...points.flatMap((_, k) =>
-    threeStrokes.map(([ahead, length]) => inked(across(atPoint(points, k), length, ahead), pen(0.04))),
+    threeStrokes.map(([ahead, length]) => inked(across(atPoint(points, k), length, ahead), pen(0.035))),
   ),
 ];

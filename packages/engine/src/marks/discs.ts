@@ -1,4 +1,5 @@
 import { evenly } from "./along.ts";
+import { linksBetween } from "./links-between.ts";
 import { heavy, inked, pen } from "./pen.ts";
 import type { Point, Shape } from "./shape.ts";
 
@@ -14,8 +15,19 @@ const disc = (at: Point, radius: number): Shape => ({
 /** Small dots every .25, joined by nothing. */
 export const looseDots = (points: readonly Point[]): Shape[] => evenly(points, 0.25).map(({ at }) => disc(at, 0.065));
 
-/** Discs on a thin line that grow by as much at every cell. */
+const radiusAt = (k: number, count: number): number => 0.08 + (0.25 * k) / Math.max(1, count - 1);
+
+/** Pale discs that grow by as much at every cell, so that a digit can stand on them, with a thin line from edge to edge. */
 export const growingDiscs = (points: readonly Point[]): Shape[] => [
-  inked(points, pen(0.045), heavy),
-  ...points.map((at, k) => disc(at, 0.07 + (0.16 * k) / Math.max(1, points.length - 1))),
+  ...linksBetween(points, (k) => radiusAt(k, points.length)).map((link) => inked(link, pen(0.045), heavy)),
+  ...points.map(
+    (at, k): Shape => ({
+      shape: "disc",
+      layer: "line",
+      at,
+      radius: radiusAt(k, points.length),
+      fill: "clue",
+      stroke: pen(0.03),
+    }),
+  ),
 ];

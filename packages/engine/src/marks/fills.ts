@@ -23,14 +23,25 @@ export const fortressWall = (places: readonly Place[]): Shape[] => [
 
 const rulesPerCell = 8;
 
+/** Cells side by side in a row, as the first's and the last's columns. */
+const runsInRows = (places: readonly Place[]): { row: number; from: number; to: number }[] => {
+  const runs: { row: number; from: number; to: number }[] = [];
+  for (const { row, column } of [...places].sort((a, b) => a.row - b.row || a.column - b.column)) {
+    const last = runs.at(-1);
+    if (last?.row === row && last.to === column - 1) last.to = column;
+    else runs.push({ row, from: column, to: column });
+  }
+  return runs;
+};
+
 /** Horizontal rules from side to side of the cells, inside a thin line. */
 export const ruledAcross = (places: readonly Place[]): Shape[] => {
-  const rules = places.flatMap(({ row, column }) =>
+  const rules = runsInRows(places).flatMap(({ row, from, to }) =>
     Array.from({ length: rulesPerCell }, (_, k): Shape => {
       const y = row - 1 + (k + 0.5) / rulesPerCell;
       const points: Point[] = [
-        [column - 1, y],
-        [column, y],
+        [from - 1, y],
+        [to, y],
       ];
       return { shape: "line", layer: "line", points, stroke: { ink: "clue-edge", width: 0.018 }, opacity: 0.75 };
     }),

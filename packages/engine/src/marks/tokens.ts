@@ -1,9 +1,12 @@
 import { angleOf } from "./along.ts";
+import { fitted } from "./border.ts";
+import { linksBetween } from "./links-between.ts";
 import { heavy, inked, pen } from "./pen.ts";
-import { distance, towards } from "./points.ts";
+import { distance } from "./points.ts";
 import type { Point, Shape } from "./shape.ts";
 
-const full = { fill: "clue-ink" } as const;
+/** Pale and wide, so that a digit can stand on them. */
+const full = { fill: "clue", stroke: pen(0.03) } as const;
 const open = { stroke: pen(0.045) } as const;
 type Look = typeof full | typeof open;
 
@@ -28,37 +31,36 @@ const polygon = ([x, y]: Point, corners: number, radius: number, look: Look): Sh
   ...look,
 });
 
-const inTurn: readonly ((at: Point) => Shape)[] = [
-  (at) => disc(at, 0.14, full),
-  (at) => square(at, 0.25, full),
-  ([x, y]) => polygon([x, y + 0.02], 3, 0.18, full),
-  (at) => polygon(at, 4, 0.17, full),
-  (at) => disc(at, 0.14, open),
-  (at) => square(at, 0.25, open),
-  ([x, y]) => polygon([x, y + 0.02], 3, 0.18, open),
-  (at) => polygon(at, 4, 0.17, open),
-];
+const inTurn: readonly ((at: Point) => Shape)[] = [full, open].flatMap((look) => [
+  (at: Point) => disc(at, 0.27, look),
+  (at: Point) => square(at, 0.48, look),
+  ([x, y]: Point) => polygon([x, y + 0.07], 3, 0.38, look),
+  (at: Point) => polygon(at, 4, 0.34, look),
+]);
 
-/** On a dashed line a token a cell: as many tokens in turn as there are remainders, eight at most. */
+const clear = 0.29;
+const dashed = (link: readonly [Point, Point]): Shape =>
+  inked(link, pen(0.06, { dash: fitted(distance(...link), 0.15, 0.1) }), heavy);
+
+/** A token a cell with a dashed line from one to the next: as many tokens in turn as there are remainders, eight at most. */
 export const tokensInTurn = (points: readonly Point[], number: number): Shape[] => [
-  inked(points, pen(0.06, { dash: [0.15, 0.1] }), heavy),
+  ...linksBetween(points, () => clear).map(dashed),
   ...points.map((at, k) => inTurn[(k % number) % inTurn.length]!(at)),
 ];
 
-const ring = 0.16;
-/** From the middle of the token to its edge on the way to a point. */
-const reach = (isRing: boolean, from: Point, to: Point): number => {
+const ring = 0.29;
+const side = 0.52;
+const isRing = (k: number): boolean => k % 2 === 0;
+/** From the middle of the square to its edge on the way to a point. */
+const squareReach = (from: Point, to: Point): number => {
   const angle = angleOf(from, to);
-  return isRing ? ring : 0.15 / Math.max(Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle)));
+  return side / 2 / Math.max(Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle)));
 };
 
-/** Open circles and squares in turn, with lines from edge to edge. */
+/** Open circles and squares in turn, so wide that a digit stands in them, with lines from edge to edge. */
 export const circlesAndSquares = (points: readonly Point[]): Shape[] => [
-  ...points.slice(1).map((to, k) => {
-    const from = points[k]!;
-    const start = reach(k % 2 === 0, from, to);
-    const end = distance(from, to) - reach(k % 2 === 1, to, from);
-    return inked([towards(from, to, start), towards(from, to, end)], pen(0.05), heavy);
-  }),
-  ...points.map((at, k) => (k % 2 === 0 ? disc(at, ring, open) : square(at, 0.3, open))),
+  ...linksBetween(points, (k, from, to) => (isRing(k) ? ring : squareReach(from, to))).map((link) =>
+    inked(link, pen(0.05), heavy),
+  ),
+  ...points.map((at, k) => (isRing(k) ? disc(at, ring, open) : square(at, side, open))),
 ];

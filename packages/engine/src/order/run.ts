@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
 import { listOf } from "../board/digits.ts";
-import { isSolved, type Knowledge, startOf, withPlaced } from "../board/knowledge.ts";
+import { type Knowledge, startOf, withPlaced } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import { type ChainOptions, chainOf } from "../deduce/chain.ts";
 import { claimOf } from "../deduce/claim.ts";
@@ -141,7 +141,7 @@ export function* runningOrder(board: Board, prove: Prove, options: PlanOptions =
     limits: options.limits ?? (() => []),
     steps: beats.flatMap(({ steps }) => steps.map(({ deduction }) => deduction)),
   };
-  return { plan: planOf(told, beats, isSolved(states.at(-1)!)), refusals: chain.judge.refusals };
+  return { plan: planOf(told, beats, chain.solved), refusals: chain.judge.refusals };
 }
 
 const planOf = (told: Telling, beats: readonly OrderedBeat[], solved: boolean): Plan => {

@@ -1,3 +1,4 @@
+import { nearest } from "../rules/nearest.ts";
 import type { Consent, Consents, Setter } from "./puzzle.ts";
 import { readText, shownTree } from "./texts.ts";
 import { isNothing, onlyKeys, type Tell, type Tree, under } from "./tree.ts";
@@ -33,11 +34,14 @@ const readLink = (tree: Tree | undefined, tell: Tell): string | undefined => {
   return undefined;
 };
 
+const keys = ["name", "link", "permission"];
+
 const readSetter = (tree: Tree, tell: Tell): Setter[] => {
   if (tree.shape !== "keys") return tell(tree, shownTree(tree), "a setter: { name, link, permission }") ?? [];
-  onlyKeys(tree, ["name", "link", "permission"], tell);
+  onlyKeys(tree, keys, tell);
   const named = under(tree, "name");
-  if (!named) tell(tree, "a setter without a name", "a name as well");
+  if (!named && !tree.entries.some(({ key }) => nearest(key, keys) === "name"))
+    tell(tree, "a setter without a name", "a name as well");
   const name = named && readText(named, { right: "the setter's name", most: 200 }, tell);
   const link = readLink(under(tree, "link"), tell);
   const permission = readPermission(under(tree, "permission"), tell);

@@ -18,25 +18,25 @@ const problem = (line: number, column: number, read: string, right: string): Pro
   path: "",
 });
 
+const lengthFrom = (lead: number): number => (lead < 0x80 ? 1 : lead < 0xe0 ? 2 : lead < 0xf0 ? 3 : 4);
+
+/** Where the first byte stands that is part of no character. */
+const firstStrange = (bytes: Uint8Array): { readonly line: number; readonly column: number } => {
+  let [line, column] = [1, 1];
+  for (let at = 0; at < bytes.length; at += lengthFrom(bytes[at]!)) {
+    const character = utf8(bytes.subarray(at, at + lengthFrom(bytes[at]!)));
+    if (character === undefined) break;
+    [line, column] = character === "\n" ? [line + 1, 1] : [line, column + 1];
+  }
+  return { line, column };
+};
+
 /** The text of a file's bytes, which must be UTF-8, or what is wrong with them. */
 export const decode = (bytes: Uint8Array): string | Problem => {
   if (bytes.length > mostBytes)
     return problem(1, 1, `a file of ${Math.ceil(bytes.length / 1024)} KiB`, "64 KiB at most");
   const text = utf8(bytes);
   if (text !== undefined) return text;
-  let [line, start] = [1, 0];
-  for (
-    let end = bytes.indexOf(10);
-    end >= 0 && utf8(bytes.subarray(start, end)) !== undefined;
-    end = bytes.indexOf(10, start)
-  ) {
-    line++;
-    start = end + 1;
-  }
-  let good = 0;
-  for (let end = start; end <= bytes.length && bytes[end - 1] !== 10; end++) {
-    const before = utf8(bytes.subarray(start, end));
-    if (before !== undefined) good = [...before].length;
-  }
-  return problem(line, good + 1, "a byte that is no UTF-8", "a file in UTF-8; most editors offer it when saving");
+  const { line, column } = firstStrange(bytes);
+  return problem(line, column, "a byte that is no UTF-8", "a file in UTF-8; most editors offer it when saving");
 };

@@ -1,5 +1,6 @@
 import type { Kind } from "../rules/contract.ts";
 import { kinds as allKinds, kindNamed } from "../rules/registry.ts";
+import { fnv1a } from "./fnv1a.ts";
 import type { Draft, RuleEntry } from "./puzzle.ts";
 
 /** JSON with the keys in alphabetical order and in ASCII alone. */
@@ -14,13 +15,6 @@ const canonical = (value: unknown): string => {
 };
 const ascii = (text: string): string =>
   text.replace(/[^ -~]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);
-
-/** FNV-1a of 64 bits (Fowler, Noll and Vo; offset and prime as in RFC 9923) over ASCII text, as 16 hex digits. */
-const fnv1a = (text: string): string => {
-  let hash = 0xcbf29ce484222325n;
-  for (let k = 0; k < text.length; k++) hash = BigInt.asUintN(64, (hash ^ BigInt(text.charCodeAt(k))) * 0x100000001b3n);
-  return hash.toString(16).padStart(16, "0");
-};
 
 const bodyOf = ({ kind: name, body }: RuleEntry, kinds: readonly Kind[]): unknown => {
   const { tint: _, note: __, ...said } = body;

@@ -60,20 +60,21 @@ const scalarOf = (node: YamlScalar | undefined, spot: Spot, source: string): Sca
 /** Makes the tree of a document, telling what no puzzle file needs: keys twice, deep nests, many repetitions. */
 export const treeOf = (document: Document, source: string, tell: Tell): Tree => {
   let aliases = 0;
+  const known = new Map<Node, Tree>();
   const nothing = (spot: Spot): Scalar => scalarOf(undefined, spot, source);
 
   const repeated = (node: Alias, spot: Spot, depth: number, isRepeated: boolean): Tree => {
-    const target = node.resolve(document);
-    if (++aliases > mostAliases || isRepeated || !target) {
-      if (aliases <= mostAliases + 1)
-        tell(
-          spot,
-          `*${node.source}`,
-          target ? "the part written out; few can be repeated by name" : "a name that an & gives before",
-        );
-      return nothing(spot);
+    const right = "the part written out; few can be repeated by name";
+    // Looking one up goes through the whole document, so it is not done for the many.
+    if (++aliases > mostAliases)
+      return (aliases === mostAliases + 1 ? tell(spot, `*${node.source}`, right) : undefined) ?? nothing(spot);
+    const target = isRepeated ? undefined : node.resolve(document);
+    if (target) {
+      const tree = known.get(target) ?? read(target, { ...spot, from: target.range?.[0] ?? spot.from }, depth, true);
+      known.set(target, tree);
+      return tree;
     }
-    return read(target, { ...spot, from: target.range?.[0] ?? spot.from }, depth, true);
+    return tell(spot, `*${node.source}`, isRepeated ? right : "a name that an & gives before") ?? nothing(spot);
   };
 
   const entry = (

@@ -43,7 +43,8 @@ export const tellRows = (
   const lacks = rows.length !== size;
   if (lacks) {
     const read = `${inWords(rows.length)} ${rows.length === 1 ? "row" : "rows"}`;
-    tell(scalar, read, `${inWords(size)} rows in ${what}, as many as the grid has`);
+    const all = rows.length === 1 ? `, or its ${size * size} cells in one line` : "";
+    tell(scalar, read, `${inWords(size)} rows in ${what}, as many as the grid has${all}`);
   }
   if (rows.length === 1 && lacks) return false;
   for (const row of rows.slice(0, size)) {

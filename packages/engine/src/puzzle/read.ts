@@ -88,7 +88,8 @@ const readFile = (file: Keys, kinds: readonly Kind[], tell: Tell, remark: Tell):
 
 /** Reads a puzzle file. Never throws on a text, whatever it holds: what is wrong is told, all of it together. */
 export const read = (text: string, { kinds = allKinds }: { readonly kinds?: readonly Kind[] } = {}): Reading => {
-  const source = text.replace(/^\ufeff/, "");
+  // A lone CR ends a line too; LF in its place keeps every offset.
+  const source = text.replace(/^\ufeff/, "").replace(/\r(?!\n)/g, "\n");
   const [problems, remarks, ignored]: [Told[], Told[], Told[]] = [[], [], []];
   const into =
     (list: Told[]): Tell =>

@@ -103,17 +103,18 @@ const tellSyntax = (document: Document, source: string, tell: Tell): boolean => 
   return told.size > 0;
 };
 
-/** A text taken apart: its tree where there is one, and whether it was sound YAML (what is wrong has been told). */
+/**
+ * A text taken apart: its tree where there is one, and whether it was sound YAML (what is wrong has been told). Lines end
+ * with LF or CRLF.
+ */
 export const parse = (source: string, tell: Tell): { readonly tree?: Tree; readonly sound: boolean } => {
   if (isBeyondReading(source, tell)) return { sound: false };
   const isStrange = tellStrange(source, tell);
-  // A lone CR ends a line too; LF in its place keeps every offset.
-  const text = source.replace(/\r(?!\n)/g, "\n");
-  const deep = tooDeepAt(text);
+  const deep = tooDeepAt(source);
   if (deep >= 0) return tell({ from: deep, path: "" }, "lists in lists in lists", tooDeep) ?? { sound: false };
-  const document = parseDocument(text, { uniqueKeys: false, prettyErrors: false, logLevel: "error" });
-  const sound = !tellSyntax(document, text, tell);
-  const tree = treeOf(document, text, sound ? tell : () => undefined);
+  const document = parseDocument(source, { uniqueKeys: false, prettyErrors: false, logLevel: "error" });
+  const sound = !tellSyntax(document, source, tell);
+  const tree = treeOf(document, source, sound ? tell : () => undefined);
   if (sound && !isStrange) tellControls(tree, tell);
   return { tree, sound };
 };

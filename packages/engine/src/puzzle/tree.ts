@@ -1,3 +1,6 @@
+import { oneOfKeys } from "../rules/nearest.ts";
+import { shown } from "../rules/shown.ts";
+
 /** A place in the source to which a problem can be pinned. */
 export interface Spot {
   /** In characters of the source, from 0. */
@@ -61,5 +64,5 @@ export const treeAt = (tree: Tree, [step, ...steps]: readonly (string | number)[
 /** Tells every key that is not among the known. */
 export const onlyKeys = (keys: Keys, known: readonly string[], tell: Tell): void => {
   for (const { key, keySpot } of keys.entries)
-    if (!known.includes(key)) tell(keySpot, key, `one of the keys ${known.join(", ")}`);
+    if (!known.includes(key)) tell(keySpot, shown(key), oneOfKeys(key, known));
 };

@@ -1,10 +1,8 @@
 import { expect, test } from "vitest";
 import { audit } from "../../test-kit/audit.ts";
+import { planned } from "../../test-kit/planned.ts";
 import { puzzleOf } from "../../test-kit/puzzles.ts";
 import { compile } from "../board/compile.ts";
-import { runningOrder } from "../order/run.ts";
-import { definitionOf } from "../prove/definition.ts";
-import { prove } from "../prove/prove.ts";
 import { pairTerm } from "../terms/make.ts";
 import { type PairBody, pairs } from "./bodies/pairs.ts";
 import { cellsAt } from "./cells.ts";
@@ -37,25 +35,21 @@ title: Hooks
 setter: { name: us, permission: own }
 grids:
   - { id: main, size: 4 }
-givens:
-  main: |
-    1...
-    ..3.
-    .1..
-    ...4
+givens: { cells: { r1c2: 2, r2c1: 3, r3c2: 1, r3c3: 4 } }
 rules:
-  - odd-together: [r1c1 r1c2, r2c1 r2c2]
+  - odd-together: [r2c1 r2c2, r1c1 r1c2, r1c3 r1c4, r2c2 r2c3]
 `;
 
 test("one file and one line are all that a new kind takes: read, reasoned about, proved and told", () => {
   const all = [...kinds, oddTogether]; // ... and its line
   const board = compile(puzzleOf(text, all), all);
-  const about = definitionOf(board);
-  const running = runningOrder(board, (claim) => prove(claim, about));
-  let next = running.next();
-  while (!next.done) next = running.next();
-  const { plan } = next.value;
+  const { plan } = planned(board);
   expect(plan).toMatchObject({ solved: true, unshown: 0 });
   expect(plan.rules.lines.map(({ say }) => say)).toContain("Digits joined by a hook add up to an odd number.");
+  expect(plan.steps.some(({ because }) => because.rules.some((id) => id.startsWith("odd-together/")))).toBe(true);
+  expect(plan.acts.flatMap(({ beats }) => beats.map(({ say }) => say)).join(" ")).toContain("this hook");
   expect(audit(plan, board)).toEqual({ faults: [], unshown: [] });
 });
+
+test("that puzzle needs its hooks: without them plain reasoning ends early", () =>
+  expect(planned(compile(puzzleOf(text.replace(/rules:[\s\S]*/, "")))).plan.solved).toBe(false));

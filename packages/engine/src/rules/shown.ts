@@ -1,7 +1,8 @@
 /** A value much as the file has it: `{ cells: r1c1 r1c2, sum: 3 }`. */
 const flow = (value: unknown): string => {
   if (Array.isArray(value)) return `[${value.map(flow).join(", ")}]`;
-  if (typeof value !== "object" || value === null) return String(value);
+  if (value === null) return "nothing";
+  if (typeof value !== "object") return String(value);
   const parts = Object.entries(value).map(([key, part]) => `${key}: ${flow(part)}`);
   return parts.length === 0 ? "{}" : `{ ${parts.join(", ")} }`;
 };

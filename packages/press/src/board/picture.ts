@@ -7,6 +7,7 @@ import { type Reading, readingOf, type Writes } from "../step/reading.ts";
 import type { Colour } from "../tokens.ts";
 import { clueFigures } from "./clues.ts";
 import { lineFigures } from "./lines.ts";
+import { withRoomOutside } from "./outside-room.ts";
 import type { Wash } from "./pointers.ts";
 import { runsThroughCells } from "./rings.ts";
 import { type Room, roomIn } from "./room.ts";
@@ -91,7 +92,10 @@ export const pictureOf = (subject: Subject, view: View, ground: Colour): Picture
   const clues = cluesOf(subject);
   const puzzle = [
     ...sheetFigures(canvas),
-    ...clues.flatMap((clue) => clueFigures(clue, canvas)),
+    ...withRoomOutside(
+      clues.map((clue) => ({ figures: clueFigures(clue, canvas), cells: clue.cells })),
+      canvas.places,
+    ),
     ...lineFigures(subject.puzzle, view.lens),
   ];
   const reading = readingOf({ ...view, steps: [view.step ?? []].flat() });

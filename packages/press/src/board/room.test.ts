@@ -17,6 +17,7 @@ rules:
   - palindrome: r2c1 r3c2 r4c3
   - renban: r2c3 r2c4
   - arrow: { total: r3c4, along: r3c3 }
+  - parity-line: r4c1 r3c1
 `),
   ),
 );
@@ -33,6 +34,10 @@ describe("the room for a digit", () => {
   });
 
   test.each(["r2c2", "r2c3", "r3c4", "r1c1"])("none runs under the digit of %s", (name) => {
+    expect(room(name).crossed).toBe(false);
+  });
+
+  test.each(["r4c1", "r3c1"])("the circle or square in %s is wide enough to be seen round its digit", (name) => {
     expect(room(name).crossed).toBe(false);
   });
 });

@@ -2,6 +2,7 @@ import type { Point } from "@solvewright/engine";
 import type { Extent } from "../scene/extent.ts";
 import type { Figure } from "../scene/figure.ts";
 import { wrapped } from "../scene/letters.ts";
+import { movedTo } from "../scene/moved.ts";
 import { figuresOfShape } from "./clues.ts";
 import type { Clue } from "./subject.ts";
 
@@ -9,32 +10,6 @@ const size = 0.34;
 const line = 0.46;
 const sign = 0.42;
 const weight = 600;
-
-const movedTo = (figure: Figure, [x, y]: Point, scale: number): Figure => {
-  const point = (at: Point): Point => [x + at[0] * scale, y + at[1] * scale];
-  const pen = figure.pen ? { pen: { ...figure.pen, width: figure.pen.width * scale } } : {};
-  switch (figure.shape) {
-    case "paths":
-      return { ...figure, ...pen, paths: figure.paths.map((path) => ({ ...path, points: path.points.map(point) })) };
-    case "disc":
-      return { ...figure, ...pen, at: point(figure.at), radius: figure.radius * scale };
-    case "box": {
-      const round = figure.round === undefined ? {} : { round: figure.round * scale };
-      return {
-        ...figure,
-        ...pen,
-        ...round,
-        at: point(figure.at),
-        width: figure.width * scale,
-        height: figure.height * scale,
-      };
-    }
-    case "text":
-      return { ...figure, at: point(figure.at), size: figure.size * scale };
-    default:
-      return figure;
-  }
-};
 
 const signOf = (clue: Clue, at: Point): Figure[] =>
   clue.shapes

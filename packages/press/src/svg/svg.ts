@@ -4,6 +4,7 @@ import type { Figure, PatternName, Rim } from "../scene/figure.ts";
 import { figuresOf, type Scene } from "../scene/scene.ts";
 import { type Colour, faces } from "../tokens.ts";
 import { element, escaped } from "./element.ts";
+import { joinedLines } from "./joined-lines.ts";
 import { type Context, looks, patternId } from "./looks.ts";
 import { arcData, dataOf, length } from "./path.ts";
 import { patternElement } from "./patterns.ts";
@@ -97,7 +98,13 @@ const definitions = (scene: Scene, { fontCss }: SvgOptions, { colours, id }: Con
 const layersIn = (scene: Scene, context: Context): string[] => {
   let at = 0;
   return scene.layers.map(({ name, figures }) =>
-    element("g", { "data-layer": name }, figures.map((figure) => `\n${elementsOf(figure, at++, context)}`).join("")),
+    element(
+      "g",
+      { "data-layer": name },
+      joinedLines(figures)
+        .map((figure) => `\n${elementsOf(figure, at++, context)}`)
+        .join(""),
+    ),
   );
 };
 

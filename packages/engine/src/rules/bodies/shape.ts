@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import type { Canvas } from "../../puzzle/canvas.ts";
 import type { BodyShape, FaultInText, ReadBody, Turning } from "../body.ts";
 import type { Body } from "../contract.ts";
+import { nearest, oneOfKeys } from "../nearest.ts";
 import { shown } from "../shown.ts";
 import { common, type Field } from "./fields.ts";
 
@@ -45,12 +46,13 @@ export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> =
   const readKeys = (keys: Record<string, unknown>, canvas: Canvas, terse: boolean): Omit<ReadBody<BodyOf<F>>, "at"> => {
     const faults: FaultInText[] = [];
     const body: Record<string, unknown> = {};
-    for (const key of Object.keys(keys))
-      if (!Object.hasOwn(fields, key))
-        faults.push({ at: [key], atKey: true, read: shown(key), right: `one of the keys ${names.join(", ")}` });
+    const strange = Object.keys(keys).filter((key) => !Object.hasOwn(fields, key));
+    const meant = strange.map((key) => nearest(key, names));
+    for (const key of strange) faults.push({ at: [key], atKey: true, read: shown(key), right: oneOfKeys(key, names) });
     for (const [key, field] of Object.entries(fields)) {
       if (!Object.hasOwn(keys, key)) {
-        if (!field.optional) faults.push({ read: shown(keys), right: `the key ${key} as well: { ${form} }` });
+        if (!field.optional && !meant.includes(key))
+          faults.push({ read: shown(keys), right: `the key ${key} as well: { ${form} }` });
         continue;
       }
       const read = field.read(keys[key], canvas);

@@ -31,25 +31,27 @@ const lines = [
   [2, 4, 6],
 ];
 
-/** A square of three with equal lines, by its middle and how far two of its corners lie under that. */
-const squareOf = (middle: number, a: number, b: number): number[] => [
-  middle - b,
-  middle + a + b,
-  middle - a,
-  middle - a + b,
+/** The square of three with equal lines that has these digits in its middle and its two lower corners. */
+const squareOf = (middle: number, left: number, right: number): number[] => [
+  2 * middle - right,
+  left + right - middle,
+  2 * middle - left,
+  middle - left + right,
   middle,
-  middle + a - b,
-  middle + a,
-  middle - a - b,
-  middle + b,
+  middle + left - right,
+  left,
+  3 * middle - left - right,
+  right,
 ];
-
-const steps = Array.from({ length: 63 }, (_, k) => k - 31);
 
 /** All squares of nine different digits that the cells can hold. */
 const squaresIn = (cells: readonly Cell[], { domains }: Setting): number[][] =>
   listOf(domains[cells[4]!]!)
-    .flatMap((middle) => steps.flatMap((a) => steps.map((b) => squareOf(middle, a, b))))
+    .flatMap((middle) =>
+      listOf(domains[cells[6]!]!).flatMap((left) =>
+        listOf(domains[cells[8]!]!).map((right) => squareOf(middle, left, right)),
+      ),
+    )
     .filter(
       (square) =>
         new Set(square).size === 9 &&

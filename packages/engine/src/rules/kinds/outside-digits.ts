@@ -1,9 +1,10 @@
 import { behindPost } from "../../marks/outside.ts";
 import { digits as digitList, optional, whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
+import { canHold } from "../can-hold.ts";
 import { faulty, type Kind, type Scope } from "../contract.ts";
 import { inWords, joined } from "../in-words.ts";
-import { canEnd, type OutsideClue, outsideClue } from "../outside-clue.ts";
+import { type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface OutsideDigitsBody extends OutsideBody {
   readonly digits: readonly number[];
@@ -43,7 +44,7 @@ export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
     if (within > all.length)
       return faulty({ at: ["within"], read: String(within), right: `at most ${all.length}, the cells of the line` });
     const made = { ...clue, cells: all.slice(0, within), digits: [...body.digits].sort((a, b) => a - b) };
-    if (canEnd(reading(made), setting)) return made;
+    if (canHold(made.cells, made.digits, setting)) return made;
     const right = `digits that ${nearest(within)} can hold together`;
     return faulty({ at: ["digits"], read: joined(body.digits), right });
   },

@@ -1,10 +1,10 @@
-import { digitsOf, has, isEmpty, listOf, without } from "../../board/digits.ts";
+import { digitsOf, isEmpty, listOf, without } from "../../board/digits.ts";
 import { cornerCircle } from "../../marks/corner-circle.ts";
 import type { Point } from "../../marks/shape.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
-import { matchingOf } from "../../terms/matching.ts";
 import { blockAt } from "../block.ts";
 import { type CornerDigitsBody, cornerDigits } from "../bodies/corner.ts";
+import { canHold } from "../can-hold.ts";
 import { cellsAt, digitsIn } from "../cells.ts";
 import { type Bound, type Fault, faulty, type Kind, type Scope, type Setting } from "../contract.ts";
 import { digitsText, joined } from "../in-words.ts";
@@ -23,13 +23,6 @@ const atLeast = (cells: readonly Cell[], digit: number, times: number): Scope =>
   next: (count, read) => (count as number) + (read === digit ? 1 : 0),
   ok: (count) => (count as number) >= times,
 });
-
-const canHold = (cells: readonly Cell[], digits: readonly number[], { domains }: Setting): boolean => {
-  const matching = matchingOf(digits.length);
-  for (const [k, digit] of digits.entries())
-    matching.options[k] = digitsOf(cells.flatMap((cell, j) => (has(domains[cell]!, digit) ? [j] : [])));
-  return matching.run();
-};
 
 const unheld = (cells: readonly Cell[], digits: readonly number[], setting: Setting): Fault[] => {
   const known = digitsIn(setting, cells);

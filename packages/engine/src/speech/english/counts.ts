@@ -21,6 +21,9 @@ export const digitsSaid = (digits: Digits, join = "and"): string => {
 /** "an 8", "a 3". */
 export const aDigit = (digit: number): string => `${/^(8|11|18)/.test(String(digit)) ? "an" : "a"} ${digit}`;
 
+/** "an X-sum", "a cage". */
+export const aNoun = (noun: string): string => `${/^([aeiou]|X\b)/.test(noun) ? "an" : "a"} ${noun}`;
+
 /** "an 8 or a 3" of two, else "1, 2 or 4". */
 export const aDigitOf = (digits: Digits): string => {
   const list = listOf(digits);

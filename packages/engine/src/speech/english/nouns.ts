@@ -13,6 +13,8 @@ export interface Nouns {
   house(id: string): string;
   /** Several houses: "these two rows", "row 3 and column 2". */
   houses(ids: readonly string[]): string;
+  /** The same one by one, to be listed with other things: "these two rows", "this box". */
+  houseNames(ids: readonly string[]): string[];
   /** "row", "box", "region", "diagonal": what sort of house it is. */
   sort(id: string): string;
   /** "this cell", "row 2, column 4 of the yard". */
@@ -128,19 +130,19 @@ export const nounsFor = (board: Board, style: Style, spoken?: number): Nouns => 
   const house = (id: string): House => board.house(id)!;
   const pointing = style === "pointing";
   const sort = (id: string): string => sortOf(board, house(id));
+  const houseNames = (ids: readonly string[]): string[] => {
+    if (!pointing) return ids.map((id) => placedHouse(board, house(id)));
+    const sorts = new Map<string, number>();
+    for (const id of ids) sorts.set(sort(id), (sorts.get(sort(id)) ?? 0) + 1);
+    return [...sorts].map(([name, many]) => (many === 1 ? `this ${name}` : `these ${counted(many)} ${plural(name)}`));
+  };
   return {
     style,
     board,
     sort,
     house: (id) => (pointing ? `this ${sort(id)}` : placedHouse(board, house(id))),
-    houses: (ids) => {
-      if (!pointing) return listed(ids.map((id) => placedHouse(board, house(id))));
-      const sorts = new Map<string, number>();
-      for (const id of ids) sorts.set(sort(id), (sorts.get(sort(id)) ?? 0) + 1);
-      return listed(
-        [...sorts].map(([name, many]) => (many === 1 ? `this ${name}` : `these ${counted(many)} ${plural(name)}`)),
-      );
-    },
+    houses: (ids) => listed(houseNames(ids)),
+    houseNames,
     cell: (cell) => (pointing ? "this cell" : placedCell(board, cell, spoken)),
     here: (cell) => (pointing ? "here" : `in ${placedCell(board, cell, spoken)}`),
     cells: (cells) => {

@@ -1,4 +1,4 @@
-import type { Part } from "../line.ts";
+import { type Part, textOf, wordsIn } from "../line.ts";
 import { capital } from "./counts.ts";
 
 /** Joins words and parts into one sentence with a capital and a full stop; empty pieces fall away. */
@@ -24,6 +24,19 @@ export const sentences = (...all: readonly (readonly Part[])[]): Part[] =>
 
 const decapital = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+
+/** No sentence is longer than this many words. */
+export const mostWords = 20;
+type Pieces = readonly (string | Part)[];
+
+/** Reasons and what follows: one sentence where it is short enough, else cut before the last reason or before "so". */
+export const concluded = (reason: Pieces, further: Part | undefined, end: Part): Part[] => {
+  const whole = sentence(...reason, ...(further ? [", and ", further] : []), ", so ", end);
+  if (wordsIn(textOf(whole)) <= mostWords) return whole;
+  return further
+    ? sentences(sentence(...reason), sentence(further, ", so ", end))
+    : sentences(sentence(...reason), sentence("so ", end));
+};
 
 /** A reason that was given before, said again. */
 export const recalled = (parts: readonly Part[]): Part[] =>

@@ -47,7 +47,9 @@ export const actOpening = (board: Board, steps: readonly Deduction[], before: Kn
     return before.settled.some(Boolean)
       ? `There is enough here to begin: look at ${where}.`
       : `No digit is given, so we start from the clues: ${where} first.`;
-  return `${capital(counted(open))} to go. ${capital(where)} comes next.`;
+  if (steps.every(({ level }) => level === 1))
+    return `Only easy digits are left: ${counted(open)} of them, beginning with ${where}.`;
+  return `${capital(counted(open))} cells are open. Next, look at ${where}.`;
 };
 
 /** What an act gave. */

@@ -1,12 +1,13 @@
-import { count, type Digits, either, isOne, min, none, without } from "../../../board/digits.ts";
+import { count, type Digits, either, isOne, listOf, min, none, without } from "../../../board/digits.ts";
 import { isSettled } from "../../../board/knowledge.ts";
+import { clueUnits } from "../../../deduce/clue-units.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
-import type { Part } from "../../line.ts";
+import { type Part, textOf, wordsIn } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { sentence, sentences } from "../sentence.ts";
-import { outcome, thatLeaves } from "./removals.ts";
+import { concluded, mostWords, sentence, sentences } from "../sentence.ts";
+import { leftIn, outcome, thatLeaves } from "./removals.ts";
 
 interface Known {
   /** Digits that stand on the clues. */
@@ -55,29 +56,57 @@ const sharing = ({ deduction, nouns, board }: Telling, rule: string): Part[] => 
   return sentence(because(text, { rule }));
 };
 
-const openSaid = ({ nouns, board }: Telling, open: readonly (readonly [Cell, Digits])[]): Part[] => {
-  const digits = open.reduce<Digits>((all, [, left]) => either(all, left), none);
-  const cells = open.map(([cell]) => cell);
-  const name =
-    nouns.style === "placed" ? nouns.cells(cells) : cells.length === 1 ? "this one" : `these ${counted(cells.length)}`;
-  const missing = open.reduce<Digits>((all, [cell, left]) => either(all, without(board.domains[cell]!, left)), none);
-  const said =
-    count(digits) <= 4 || count(missing) > 3
-      ? `${cells.length === 1 ? "is" : "are"} ${digitsSaid(digits, "or")}`
-      : `${cells.length === 1 ? "isn't" : "aren't"} ${aDigitOf(missing)}`;
-  return open.length === 0 ? [] : [because(`${name} ${said}`, { cells: namesOf(board, cells) })];
+/** "at least 4", "at most 3" where that is what is left, else the digits: "4, 5 or 6". */
+const restSaid = (left: Digits, whole: Digits): string => {
+  const [list, all] = [listOf(left), listOf(whole)];
+  const isRun = list.length >= 3 && list.at(-1)! - list[0]! === list.length - 1;
+  if (isRun && list.at(-1) === all.at(-1)) return `at least ${list[0]}`;
+  return isRun && list[0] === all[0] ? `at most ${list.at(-1)}` : digitsSaid(left, "or");
+};
+
+interface Open {
+  readonly cells: readonly Cell[];
+  readonly digits: Digits;
+  readonly whole: Digits;
+  readonly missing: Digits;
+}
+
+const openOf = ({ board }: Telling, open: Known["open"]): Open => ({
+  cells: open.map(([cell]) => cell),
+  digits: open.reduce<Digits>((all, [, left]) => either(all, left), none),
+  whole: open.reduce<Digits>((all, [cell]) => either(all, board.domains[cell]!), none),
+  missing: open.reduce<Digits>((all, [cell, left]) => either(all, without(board.domains[cell]!, left)), none),
+});
+
+/** "Those two are 4 or 5", "neither of those two is a 1 or a 6": that and those are reasons, this and these what follows. */
+const openSaid = (telling: Telling, open: Known["open"]): Part[] => {
+  if (open.length === 0) return [];
+  const { nouns, board } = telling;
+  const { cells, digits, whole, missing } = openOf(telling, open);
+  const are = cells.length === 1 ? "is" : "are";
+  const pointed = cells.length === 1 ? "that one" : `those ${counted(cells.length)}`;
+  const name = nouns.style === "placed" ? nouns.cells(cells) : pointed;
+  const rest = restSaid(digits, whole);
+  const of = { cells: namesOf(board, cells) };
+  if (digits === whole) return [because(`${name} can't be just anything`, of)];
+  if (rest.startsWith("at ") || count(digits) <= 4 || count(missing) > 3)
+    return [because(`${name} ${are} ${rest}`, of)];
+  if (cells.length === 1 || nouns.style === "placed")
+    return [because(`${name} ${are === "is" ? "isn't" : "aren't"} ${aDigitOf(missing)}`, of)];
+  return [because(`${cells.length === 2 ? "neither" : "none"} of ${pointed} is ${aDigitOf(missing)}`, of)];
 };
 
 const conclusion = (telling: Telling): Part => placed(telling) ?? outcome(telling);
 
-/** Several clues together: "these two black dots" where they are alike. */
-export const clueNames = ({ nouns }: Telling, rules: readonly string[]): string => {
-  const names = rules.map((id) => nouns.rule(id));
-  if (nouns.style === "pointing" && new Set(names).size === 1 && names.length > 1) {
-    const { plural } = nouns.words(rules[0]!);
-    return `these ${counted(names.length)} ${plural}`;
-  }
-  return listed(names);
+/** More clues than this are not named one by one. */
+const mostNamed = 2;
+
+/** Several clues together, each by its name: "these two black dots" where they are of one sort, "these three clues". */
+export const clueNames = ({ nouns }: Telling, rules: readonly string[]): string[] => {
+  if (nouns.style === "placed" || rules.length < 2) return rules.map((id) => nouns.rule(id));
+  const [plural, ...others] = new Set(rules.map((id) => nouns.words(id).plural));
+  if (others.length === 0) return [`these ${counted(rules.length)} ${plural}`];
+  return rules.length > mostNamed ? [`these ${counted(rules.length)} clues`] : rules.map((id) => nouns.rule(id));
 };
 
 /** A clue between neighbours that is there because no mark is: "with no dot between them". */
@@ -93,62 +122,198 @@ const bareClue = (telling: Telling, rule: string, { settled, open }: Known): Par
   );
 };
 
+/** "a 3 and a 4", "two 1s": digits in order, those that come twice by their count. */
+const digitsListed = (digits: readonly number[]): string =>
+  listed(
+    [...new Set(digits)]
+      .sort((a, b) => a - b)
+      .map((digit) => {
+        const times = digits.filter((other) => other === digit).length;
+        return times === 1 ? aDigit(digit) : `${counted(times)} ${digit}s`;
+      }),
+  );
+
 /** What stands on the clue already. */
 const standing = ({ board }: Telling, { settled, settledCells }: Known): Part[] => {
-  const digits = settled.length > 3 ? `${counted(settled.length)} digits` : listed(settled);
+  const digits = settled.length > 3 ? `${counted(settled.length)} digits` : digitsListed(settled);
   return settled.length === 0 ? [] : [because(` has ${digits} already`, { cells: namesOf(board, settledCells) })];
 };
 
-/** What follows; a cell that has few digits left is named by them: "this 1 or 3 is a 3". */
+/** What follows; of a cell that has two digits left the other is named too: "this is the 3, not the 1". */
 const follows = (telling: Telling, own: Digits | undefined): Part => {
   const { deduction, nouns, board } = telling;
   const [place] = deduction.places;
-  if (!place || own === undefined || count(own) > 2) return conclusion(telling);
+  if (!place || own === undefined || count(own) !== 2) return conclusion(telling);
   const [cell, digit] = place;
-  const name =
-    nouns.style === "pointing" ? `this ${digitsSaid(own, "or")}` : `${nouns.cell(cell)}, ${digitsSaid(own, "or")},`;
-  return so(`${name} is ${aDigit(digit)}`, { cells: namesOf(board, [cell]) });
+  const name = nouns.style === "pointing" ? "this" : nouns.cell(cell);
+  const other = listOf(own).find((left) => left !== digit)!;
+  return so(`${name} is the ${digit}, not the ${other}`, { cells: namesOf(board, [cell]) });
+};
+
+/** What the clue leaves of the cell, with the houses and all facts of the reasons but that about the cell itself. */
+const leftByClue = ({ deduction, board }: Telling, rule: string, cell: Cell): Digits => {
+  const { facts, houses } = deduction.because;
+  const unit = clueUnits(board).find(({ rules, cells }) => rules[0] === rule && cells.includes(cell));
+  if (!unit) return board.domains[cell]!;
+  const start = unit.cells.map((other) => (other === cell ? undefined : facts.get(other)) ?? board.domains[other]!);
+  const left = (houses.length > 0 ? unit.together : unit.alone).possible(start);
+  return left?.[unit.cells.indexOf(cell)] ?? board.domains[cell]!;
+};
+
+/** What the clue would leave of the cell but is known to be gone. */
+const goneFrom = (telling: Telling, rule: string, own: Digits | undefined): Digits => {
+  const [place] = telling.deduction.places;
+  if (!place || own === undefined || count(own) === 2) return none;
+  const gone = without(leftByClue(telling, rule, place[0]), own);
+  return count(gone) > 3 ? none : gone;
+};
+
+/** "this is a 6", or "this isn't a 4" and "it's a 6" where more is known of the cell than the clue says. */
+const ending = (telling: Telling, rule: string, own: Digits | undefined): readonly [Part | undefined, Part] => {
+  const { deduction, nouns, board } = telling;
+  const [place] = deduction.places;
+  const gone = goneFrom(telling, rule, own);
+  if (!place || gone === none) return [undefined, follows(telling, own)];
+  const [cell, digit] = place;
+  const of = { cells: namesOf(board, [cell]) };
+  const name = nouns.style === "pointing" ? "this" : nouns.cell(cell);
+  return [because(`${name} isn't ${aDigitOf(gone)}`, of), so(`it's ${aDigit(digit)}`, of)];
+};
+
+/** A clue that needs nothing but what is known of the cell itself: "leaves 4 or 6 here, and the 6 is gone, so it's a 4". */
+const byItself = (telling: Telling, rule: string, ruled: Part, own: Digits | undefined): Part[] => {
+  const { deduction, nouns, board } = telling;
+  const [cell, digit] = [...deduction.places][0]!;
+  const of = { cells: namesOf(board, [cell]) };
+  if (own === undefined) return sentence(ruled, " leaves ", so(`only ${aDigit(digit)} ${nouns.here(cell)}`, of));
+  if (count(own) === 2) {
+    const other = listOf(own).find((left) => left !== digit)!;
+    return concluded(
+      [ruled, because(` can't take the ${other} ${nouns.here(cell)}`, of)],
+      undefined,
+      so(`it's the ${digit}`, of),
+    );
+  }
+  const leaves = because(` leaves ${digitsSaid(leftByClue(telling, rule, cell), "or")} ${nouns.here(cell)}`, of);
+  const gone = goneFrom(telling, rule, own);
+  if (gone === none) return sentence(ruled, " leaves ", so(`only ${aDigit(digit)} possible ${nouns.here(cell)}`, of));
+  const out = because(`the ${digitsSaid(gone)} ${count(gone) === 1 ? "is" : "are"} gone`, of);
+  return concluded([ruled, leaves], out, so(`it's ${aDigit(digit)}`, of));
+};
+
+/** The cell that must hold the same digit as this one by the clue, where there is one among the reasons. */
+const twinOf = ({ deduction, board }: Telling, rule: string, cell: Cell): Cell | undefined => {
+  const { kind, instance } = board.rule(rule)!;
+  const facts = [...deduction.because.facts.keys()].filter((other) => other !== cell);
+  const isTwin = (other: Cell): boolean =>
+    kind
+      .terms(instance)
+      .some((term) => term.term === "equal" && term.cells.includes(cell) && term.cells.includes(other));
+  return facts.length === 1 ? facts.find(isTwin) : undefined;
+};
+
+/** "Its twin on this palindrome is a 6, so this is a 6 too." */
+const twins = (telling: Telling, ruled: Part, cell: Cell, twin: Cell): Part[] => {
+  const { deduction, nouns, board } = telling;
+  const left = deduction.because.facts.get(twin)!;
+  const digit = deduction.places.get(cell);
+  const said = isOne(left) ? aDigit(min(left)) : restSaid(left, board.domains[twin]!);
+  const names = { cells: namesOf(board, [cell]) };
+  const name = nouns.style === "pointing" ? "this" : nouns.cell(cell);
+  const isSame = digit === undefined && leftIn(telling, cell) === left;
+  const ends =
+    digit !== undefined && isOne(left)
+      ? so(`${name} is ${aDigit(digit)} too`, names)
+      : isSame
+        ? so(`${name} is too`, names)
+        : conclusion(telling);
+  const of = { cells: namesOf(board, [twin]) };
+  if (nouns.style === "placed")
+    return sentence(because(`${nouns.cell(twin)} is ${said}`, of), ", so by ", ruled, " ", ends);
+  return sentence(because("its twin on ", of), ruled, ` is ${said}, so `, ends);
+};
+
+/** A clue drawn between two cells: "There's a 4 across this X, so this is a 6." */
+const across = (telling: Telling, rule: string, ruled: Part, known: Known): Part[] => {
+  const { nouns, board, deduction } = telling;
+  const [digit] = known.settled;
+  const other = digit === undefined ? known.open[0]![0] : known.settledCells[0]!;
+  const said = digit === undefined ? restSaid(known.open[0]![1], board.domains[other]!) : aDigit(digit);
+  const names = { cells: namesOf(board, [other]) };
+  const ends = ending(telling, rule, known.own);
+  const [place] = deduction.places;
+  const it = digit === undefined ? "it's" : "there's";
+  if (nouns.style === "pointing" && ruled.text === "it")
+    return concluded([because(`on its other side ${it} ${said}`, names)], ...ends);
+  if (nouns.style === "pointing") return concluded([because(`${it} ${said} across `, names), ruled], ...ends);
+  const here = place
+    ? so(`${nouns.cell(place[0])} is ${aDigit(place[1])}`, { cells: namesOf(board, [place[0]]) })
+    : conclusion(telling);
+  const by = ruled.text === "it" ? [", so "] : [", so by ", ruled, " "];
+  return sentence(because(`${nouns.cell(other)} is ${said}`, names), ...by, here);
+};
+
+/** A name of more words than this is cut to its noun when the drawing shows which one is meant. */
+const longestName = 5;
+
+/** The clue by its name; where the sentence before spoke of it, "it" or "the same cage of 13". */
+const ruledOf = ({ nouns, previous }: Telling, rule: string, isJustNamed: boolean): Part => {
+  const { called, noun } = nouns.words(rule);
+  const name = called === undefined || wordsIn(called) > longestName ? noun : called;
+  const isSame = previous?.because.rules.includes(rule);
+  const pointed = isSame ? `the same ${name}` : `this ${name}`;
+  return because(isJustNamed ? "it" : nouns.style === "pointing" ? pointed : nouns.rule(rule), { rule });
 };
 
 /** One clue, with what stands on it and what is known of its cells. */
 export const clue: Phrase = (telling) => {
-  const { deduction, nouns, board } = telling;
+  const { deduction, board } = telling;
   const [rule] = deduction.because.rules as [string];
   const known = knownOf(telling);
-  if (board.rule(rule)!.wholeGrid) return bareClue(telling, rule, known);
-  const ruled = because(nouns.rule(rule), { rule });
+  const { wholeGrid, kind } = board.rule(rule)!;
+  if (wholeGrid) return bareClue(telling, rule, known);
+  const first = sharing(telling, rule);
+  const ruled = ruledOf(telling, rule, first.length > 0);
   const stands = standing(telling, known);
   const left = openSaid(telling, known.open);
-  const first = sharing(telling, rule);
-  const told = (...pieces: readonly (string | Part | readonly Part[])[]): Part[] =>
-    sentences(first, sentence(...pieces));
+  const cells = [...deduction.places.keys(), ...deduction.removes.keys()];
+  const twin = cells.length === 1 ? twinOf(telling, rule, cells[0]!) : undefined;
+  if (twin !== undefined) return twins(telling, ruled, cells[0]!, twin);
   if (stands.length === 0 && left.length === 0)
-    return deduction.places.size > 0
-      ? told(ruled, " fits only one way here: ", follows(telling, known.own))
-      : told(ruled, " ", thatLeaves(telling));
-  if (stands.length === 0) return told(left, " on ", ruled, ", so ", follows(telling, known.own));
-  const and: readonly Part[] = left.length > 0 ? [{ text: " and ", role: "plain" }, ...left] : [];
-  return told(ruled, stands, and, ", so ", follows(telling, known.own));
+    return sentences(
+      first,
+      deduction.places.size > 0 ? byItself(telling, rule, ruled, known.own) : sentence(ruled, " ", thatLeaves(telling)),
+    );
+  if (kind.body.gesture === "edge" && cells.length === 1) return sentences(first, across(telling, rule, ruled, known));
+  const ends = ending(telling, rule, known.own);
+  if (stands.length === 0) {
+    const named = first.length > 0 ? [] : [ruled, ": "];
+    return sentences(first, concluded([...named, ...left], ...ends));
+  }
+  const and: readonly (string | Part)[] = left.length > 0 ? [" and ", ...left] : [];
+  const reason = sentence(ruled, ...stands, ...and);
+  if (left.length > 0 && wordsIn(textOf(reason)) > mostWords)
+    return sentences(first, sentence(ruled, ...stands), concluded(left, ...ends));
+  return sentences(first, concluded([ruled, ...stands, ...and], ...ends));
+};
+
+/** Whether nothing is left out that all of these cells lack. */
+const isAnything = (telling: Telling, open: Known["open"]): boolean => {
+  const { digits, whole } = openOf(telling, open);
+  return digits === whole;
 };
 
 /** A house and clues, or several clues, taken together. */
 export const joint: Phrase = (telling) => {
   const { deduction, nouns, board } = telling;
   const { rules, houses } = deduction.because;
-  const whole = houses.filter((id) => board.house(id)!.complete);
-  const where = whole.length === 0 ? "" : `${rules.length > 0 ? " and " : ""}${nouns.house(whole[0]!)}`;
-  const clues = rules.length === 0 ? "" : because(clueNames(telling, rules), { rule: rules[0]! });
+  const whole = houses.find((id) => board.house(id)!.complete);
+  const names = [...clueNames(telling, rules), ...(whole === undefined ? [] : [nouns.house(whole)])];
   const { open } = knownOf(telling);
-  const said =
-    open.length > 0 && open.length <= 2 ? [{ text: "; ", role: "plain" } as Part, ...openSaid(telling, open)] : [];
-  const placedPart = placed(telling);
-  return sentence(
-    "however we fill ",
-    clues,
-    where === "" ? "" : because(where, { house: whole[0]! }),
-    said,
-    ", ",
-    placedPart ?? outcome(telling),
+  const of = rules[0] === undefined ? { house: whole! } : { rule: rules[0] };
+  return sentences(
+    open.length <= 2 && !isAnything(telling, open) ? sentence(openSaid(telling, open)) : [],
+    sentence("however we fill ", because(listed(names), of), ", ", placed(telling) ?? outcome(telling)),
   );
 };
 
@@ -172,12 +337,12 @@ export const sums: Phrase = (telling) => {
       : inside.length === 0
         ? `${who(out)} sticking out ${out.length === 1 ? "is" : "make"} ${made - total}`
         : `what sticks out is ${Math.abs(made - total)} ${made >= total ? "more" : "less"} than what is left over`;
-  const end =
-    inside.length + out.length === 1
-      ? so(rest, { cells: namesOf(board, [...inside, ...out]) })
-      : because(rest, { cells: namesOf(board, [...inside, ...out]) });
-  if (inside.length + out.length === 1) return sentence(because(subject, { house: plus[0]! }), ": ", end);
-  return sentence(because(subject, { house: plus[0]! }), ": ", end, ". So ", conclusion(telling));
+  const of = { cells: namesOf(board, [...inside, ...out]) };
+  const makes = because(subject, { house: plus[0]! });
+  if (inside.length + out.length === 1) return sentence(makes, ": ", so(rest, of));
+  const isShort = wordsIn(`${subject} ${rest}`) <= mostWords;
+  const sum = isShort ? [sentence(makes, ": ", because(rest, of))] : [sentence(makes), sentence(because(rest, of))];
+  return sentences(...sum, sentence("so ", conclusion(telling)));
 };
 
 const digitsTotal = (digits: Digits): number => {

@@ -1,8 +1,11 @@
-import { both, count, type Digits, either, listOf, none, without } from "../../../board/digits.ts";
+import type { House } from "../../../board/board.ts";
+import { both, count, type Digits, digitsOf, either, listOf, none, without } from "../../../board/digits.ts";
 import { at, isSettled } from "../../../board/knowledge.ts";
+import { combinations } from "../../../deduce/combinations.ts";
+import { placesIn } from "../../../deduce/techniques/only-place.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Part } from "../../line.ts";
-import { aDigitOf, capital, counted, digitsSaid } from "../counts.ts";
+import { aDigit, aDigitOf, counted, digitsSaid } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
 import { sentence } from "../sentence.ts";
@@ -12,7 +15,7 @@ const targets = ({ deduction }: Telling): Cell[] => [...deduction.removes.keys()
 const noneOf = (digits: Digits): string => `no ${digitsSaid(digits, "or")}`;
 
 /** What an open cell has left after this step. */
-const leftIn = ({ before, deduction }: Telling, cell: Cell): Digits =>
+export const leftIn = ({ before, deduction }: Telling, cell: Cell): Digits =>
   without(at(before, cell), deduction.removes.get(cell) ?? none);
 
 /** The plainest way to say what a removal gives: what is left where that is short, else what is gone. */
@@ -48,7 +51,9 @@ export const thatLeaves = (telling: Telling): Part => {
         : nouns.cells(cells);
   if (lefts.size === 1 && count(left!) <= 3)
     return so(
-      `leaves ${digitsSaid(left!, cells.length === 1 ? "or" : "and")} for ${cells.length === 1 && nouns.style === "pointing" ? "this" : many}`,
+      cells.length === 1
+        ? `leaves ${digitsSaid(left!, "or")} ${nouns.here(cells[0]!)}`
+        : `leaves ${digitsSaid(left!)} for ${many}`,
       names,
     );
   return so(
@@ -81,15 +86,34 @@ export const nakedSet: Phrase = (telling) => {
   );
 };
 
+/** The digits of the house that have just as many places as there are of them, the targets among these places. */
+const hiddenIn = ({ board, before }: Telling, house: House, cells: readonly Cell[]) => {
+  const open = listOf(house.digits).filter((digit) => placesIn(house, digit, before).length > 1);
+  for (const size of [2, 3])
+    for (const digits of combinations(open, size)) {
+      const places = [...new Set(digits.flatMap((digit) => placesIn(house, digit, before)))];
+      if (places.length === size && cells.every((cell) => places.includes(cell)))
+        return { digits: digitsOf(digits), places };
+    }
+  return undefined;
+};
+
 export const hiddenSet: Phrase = (telling) => {
   const { nouns, deduction, board } = telling;
   const cells = targets(telling);
-  const house = deduction.because.houses.find((id) => cells.every((cell) => board.house(id)!.cells.includes(cell)))!;
-  const kept = cells.reduce<Digits>((all, cell) => either(all, leftIn(telling, cell)), none);
+  const inHouse = deduction.because.houses
+    .map((id) => board.house(id)!)
+    .filter((house) => cells.every((cell) => house.cells.includes(cell)));
+  const [house, set] =
+    inHouse.map((house) => [house, hiddenIn(telling, house, cells)] as const).find(([, set]) => set) ?? [];
+  if (!house || !set)
+    return sentence(because("however we fill what is left", { cells: namesOf(board, cells) }), ", ", outcome(telling));
+  const where = `${digitsSaid(set.digits)} only in ${nouns.cells(set.places)}`;
+  const there = cells.length === set.places.length ? "there" : nouns.here(cells[0]!);
   return sentence(
-    because(`${capital(nouns.house(house))} has room for ${digitsSaid(kept)} only in ${nouns.cells(cells)}`, { house }),
+    because(`${nouns.house(house.id)} has room for ${where}`, { house: house.id }),
     ", so ",
-    so("nothing else fits there", { cells: namesOf(board, cells) }),
+    so(`nothing else fits ${there}`, { cells: namesOf(board, cells) }),
   );
 };
 
@@ -109,12 +133,13 @@ export const locked: Phrase = (telling) => {
     board.house(id)!.cells.every((cell) => shared.includes(cell) || !both(at(before, cell), (1 << digit) as Digits));
   const from = names.find(isFrom) ?? names.find((id) => id !== into)!;
   const rest = into ? `the rest of ${nouns.house(into)}` : `the rest of ${nouns.rule(rule!)}`;
+  const pointed = `the rest of that ${into ? nouns.sort(into) : nouns.words(rule!).noun}`;
+  const isAlike = into !== undefined && nouns.style === "pointing" && nouns.sort(from) === nouns.sort(into);
+  const keeper = isAlike ? `that other ${nouns.sort(into)}` : into ? nouns.house(into) : nouns.rule(rule!);
   return sentence(
-    because(`${nouns.house(from)} keeps its ${digit} in ${into ? nouns.house(into) : nouns.rule(rule!)}`, {
-      house: from,
-    }),
+    because(`${nouns.house(from)} keeps its ${digit} in ${keeper}`, { house: from }),
     ", so ",
-    so(`${into && nouns.style === "pointing" ? "the rest of that" : rest} has none`, { cells: namesOf(board, cells) }),
+    so(`${nouns.style === "pointing" ? pointed : rest} has none`, { cells: namesOf(board, cells) }),
   );
 };
 
@@ -145,8 +170,8 @@ export const seenEverywhere: Phrase = (telling) => {
   return sentence(
     because(`wherever ${nouns.house(house)} puts its ${digit}`, { cells: namesOf(board, places) }),
     nouns.style === "placed" ? ` (${nouns.cells(places)})` : "",
-    ", it bars ",
-    so(`the ${digit} ${nouns.style === "pointing" ? "here" : `of ${nouns.cell(cell!)}`}`, {
+    nouns.style === "pointing" ? ", this cell sees it, " : `, ${nouns.cell(cell!)} sees it, `,
+    so(nouns.style === "pointing" ? `so no ${digit} here` : `so it isn't ${aDigit(digit)}`, {
       cells: namesOf(board, [cell!]),
     }),
   );

@@ -3,10 +3,10 @@ import { isSettled } from "../../../board/knowledge.ts";
 import { linksBetween } from "../../../board/links.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Part } from "../../line.ts";
-import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
+import { aDigit, aDigitOf, aNoun, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { sentence, sentences } from "../sentence.ts";
+import { concluded, sentence, sentences } from "../sentence.ts";
 import { clueNames } from "./clues.ts";
 
 const placement = ({ deduction }: Telling): readonly [Cell, number] => [...deduction.places][0]!;
@@ -35,9 +35,10 @@ export const lastCell: Phrase = (telling) => {
   const [house] = telling.deduction.because.houses;
   if (isSameHouse(telling, house!))
     return sentence("that leaves ", soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`));
+  const { shape } = telling.board.house(house!)!;
   if (telling.previous)
     return sentence(
-      "and ",
+      telling.previous.technique === "last-cell" && shape !== "region" ? "then " : "and ",
       because(telling.nouns.house(house!), { house: house! }),
       " needs ",
       soHere(telling, `${aDigit(digit)}${within(telling, cell, house!)}`),
@@ -71,31 +72,50 @@ const barriersOf = ({ deduction, before, board }: Telling, house: string, digit:
 };
 
 const haveOne = (telling: Telling, { houses, rules }: Barriers): Part[] => {
-  const { nouns } = telling;
-  const names = [...(houses.length > 0 ? [nouns.houses(houses)] : []), ...rules.map((id) => nouns.rule(id))];
-  const many = houses.length + rules.length;
-  const verb = many === 1 ? " has one" : " have one";
-  const of = houses[0] ? { house: houses[0] } : { rule: rules[0]! };
-  return many === 0 ? [] : [because(listed(names), of), { text: verb, role: "plain" }];
+  const { nouns, board } = telling;
+  const shown = rules.filter((id) => !board.rule(id)!.wholeGrid);
+  const unseen = rules.filter((id) => board.rule(id)!.wholeGrid);
+  const names = [...nouns.houseNames(houses), ...shown.map((id) => nouns.rule(id))];
+  const verb = houses.length + shown.length === 1 ? " has one" : " have one";
+  const have: (string | Part)[] =
+    names.length === 0 ? [] : [because(listed(names), houses[0] ? { house: houses[0] } : { rule: shown[0]! }), verb];
+  const rest = names.length === 0 ? "it everywhere else" : "the rest";
+  const bar: (string | Part)[] =
+    unseen.length === 0
+      ? []
+      : [
+          because(
+            `${listed(unseen.map((id) => barring(telling, id)))} ${unseen.length === 1 ? "bars" : "bar"} ${rest}`,
+            { rule: unseen[0]! },
+          ),
+        ];
+  return [...have, ...(have.length > 0 && bar.length > 0 ? [", and "] : []), ...bar].map(
+    (piece): Part => (typeof piece === "string" ? { text: piece, role: "plain" } : piece),
+  );
 };
+
+/** A rule that is drawn nowhere: "a knight's move". */
+const barring = ({ nouns }: Telling, rule: string): string => aNoun(nouns.words(rule).noun);
 
 const knownOut = ({ nouns, board }: Telling, open: readonly Cell[]): Part[] => {
   const where =
     nouns.style === "placed"
       ? `in ${nouns.cells(open)}`
       : open.length === 1
-        ? "in this one"
-        : `in these ${counted(open.length)}`;
+        ? "in that one"
+        : `in those ${counted(open.length)}`;
   return open.length === 0 ? [] : [because(`it isn't ${where}`, { cells: namesOf(board, open) })];
 };
 
-const tooSmall = ({ nouns, board }: Telling, limits: readonly Cell[]): Part[] => {
+const tooSmall = ({ nouns, board }: Telling, limits: readonly Cell[], digit: number): Part[] => {
   if (limits.length === 0) return [];
-  const top = board.puzzle.grids.filter((_, index) =>
-    limits.every((cell) => board.canvas.grids[cell]!.includes(index)),
+  const lacking = board.puzzle.grids.filter(
+    (grid, index) => !grid.digits.includes(digit) && limits.every((cell) => board.canvas.grids[cell]!.includes(index)),
   );
-  const grid = top.reduce((a, b) => (b.digits.length < a.digits.length ? b : a), top[0]!);
-  const stop = grid ? `${limits.length === 1 ? "lies" : "lie"} in ${grid.called}` : "can't reach it";
+  const [grid] = lacking;
+  const most = grid ? Math.max(...grid.digits) : 0;
+  const ends = digit > most ? `stops at ${most}` : `has no ${digit}`;
+  const stop = grid ? `${limits.length === 1 ? "lies" : "lie"} in ${grid.called}, which ${ends}` : "can't be it";
   return [because(`${nouns.cells(limits)} ${stop}`, { cells: namesOf(board, limits) })];
 };
 
@@ -114,20 +134,32 @@ export const onlyPlace: Phrase = (telling) => {
   const clauses = [
     haveOne(telling, barriers),
     knownOut(telling, barriers.open),
-    tooSmall(telling, barriers.limits),
+    tooSmall(telling, barriers.limits, digit),
   ].filter((clause) => clause.length > 0);
   const target = soHere(telling, nouns.style === "pointing" ? "it's here" : `it is ${nouns.here(cell)}`);
   if (clauses.length > 1) {
     const [first, ...more] = clauses;
     const opening = sentence(`${digit} in `, because(nouns.house(house), { house }), ": ", first);
-    return sentences(opening, sentence(joined(more), ", so ", target));
+    return sentences(opening, sentence("and ", joined(more), ", so ", target));
   }
   const reasons = joined(clauses);
+  const [before] = telling.previous?.places.values() ?? [];
+  if (reasons.length > 0 && before === digit && !isSameHouse(telling, house))
+    return sentence(`${digit} in `, because(nouns.house(house), { house }), " too: ", reasons, ", so ", target);
+  if (reasons.length > 0 && before !== undefined && !isSameHouse(telling, house) && nouns.style === "pointing")
+    return sentence(
+      `the ${digit} of `,
+      because(nouns.house(house), { house }),
+      " ",
+      soHere(telling, "goes here"),
+      ": ",
+      reasons,
+    );
   if (reasons.length > 0 && isSameHouse(telling, house))
-    return sentence(`then the ${digit}: `, reasons, ", so ", target);
+    return concluded([`then the ${digit}: `, ...reasons], undefined, target);
   if (reasons.length === 0)
     return sentence(`the ${digit} of `, because(nouns.house(house), { house }), " has one place left", ": ", target);
-  return sentence(`${digit} in `, because(nouns.house(house), { house }), ": ", reasons, ", so ", target);
+  return concluded([`${digit} in `, because(nouns.house(house), { house }), ": ", ...reasons], undefined, target);
 };
 
 export const onlyPlaceByClues: Phrase = (telling) => {
@@ -137,14 +169,10 @@ export const onlyPlaceByClues: Phrase = (telling) => {
     (id) => board.house(id)!.cells.includes(cell) && board.house(id)!.complete,
   )!;
   const rules = deduction.because.rules;
-  return sentence(
-    `${digit} in `,
-    because(nouns.house(house), { house }),
-    ": ",
-    because(`${clueNames(telling, rules)} ${rules.length === 1 ? "keeps" : "keep"} it out elsewhere`, {
-      rule: rules[0]!,
-    }),
-    ", so ",
+  const keep = `${listed(clueNames(telling, rules))} ${rules.length === 1 ? "keeps" : "keep"} it out elsewhere`;
+  return concluded(
+    [`${digit} in `, because(nouns.house(house), { house }), ": ", because(keep, { rule: rules[0]! })],
+    undefined,
     soHere(telling, nouns.style === "pointing" ? "it's here" : `it is ${nouns.here(cell)}`),
   );
 };
@@ -172,10 +200,6 @@ export const onlyDigit: Phrase = (telling) => {
   const left = own as Digits;
   if (count(left) > 4)
     return sentence(because(`${name} sees ${digitsSaid(seen)}`, names), ", and the rest is ruled out: ", itIs);
-  return sentence(
-    because(`${name} could be ${aDigitOf(left)}`, names),
-    `, and it sees the ${digitsSaid(seen)}`,
-    ", so ",
-    itIs,
-  );
+  const sees = `, and it sees the ${digitsSaid(seen)}`;
+  return concluded([because(`${name} could be ${aDigitOf(left)}`, names), sees], undefined, itIs);
 };

@@ -2,21 +2,22 @@ import { has, listOf, only } from "../../../board/digits.ts";
 import { linksBetween } from "../../../board/links.ts";
 import type { Deduction } from "../../../deduce/deduction.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
-import type { Part } from "../../line.ts";
+import { type Part, textOf, wordsIn } from "../../line.ts";
 import { aDigit, counted, digitsSaid } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { sentence, sentences } from "../sentence.ts";
+import { mostWords, sentence, sentences } from "../sentence.ts";
 
+/** "That's a 3": what follows elsewhere, when `this` is the cell that is tried. */
 const follows = ({ board, nouns }: Telling, step: Deduction): Part | undefined => {
   const [place] = step.places;
   if (place) {
-    const name = nouns.style === "pointing" ? "this" : nouns.cell(place[0]);
-    return because(`${name} is ${aDigit(place[1])}`, { cells: namesOf(board, [place[0]]) });
+    const is = nouns.style === "pointing" ? "that's" : `${nouns.cell(place[0])} is`;
+    return because(`${is} ${aDigit(place[1])}`, { cells: namesOf(board, [place[0]]) });
   }
   const [removal] = step.removes;
   if (!removal) return undefined;
-  const where = nouns.style === "pointing" ? "this" : nouns.cell(removal[0]);
+  const where = nouns.style === "pointing" ? "that one" : nouns.cell(removal[0]);
   return because(`${where} loses the ${digitsSaid(removal[1])}`, { cells: namesOf(board, [removal[0]]) });
 };
 
@@ -40,9 +41,10 @@ const nothingLeft = (telling: Telling, end: Deduction): string => {
     listOf(digits).every((digit) => isBarred(telling, end, k, digit)),
   );
   if (cell >= 0)
-    return nouns.style === "pointing" ? "this cell has nothing left" : `${nouns.cell(cell)} has nothing left`;
+    return nouns.style === "pointing" ? "that cell has nothing left" : `${nouns.cell(cell)} has nothing left`;
   const [rule] = end.because.rules;
-  return rule ? `${nouns.rule(rule)} can't be met` : "nothing fits any more";
+  if (rule) return `${nouns.rule(rule)} can't be met`;
+  return `${nouns.houses(end.because.houses)} can't be filled${end.because.houses.length > 1 ? " together" : ""}`;
 };
 
 /** Both sides are heard: what is tried, what follows, and that it can't be. */
@@ -56,16 +58,14 @@ export const whatIf: Phrase = (telling) => {
     .filter((part) => part !== undefined);
   const shown = chain.slice(0, 3);
   const more = chain.length - shown.length;
-  const middle = shown.flatMap((part, k): Part[] => (k === 0 ? [part] : [{ text: ", ", role: "plain" }, part]));
-  const end = `${nothingLeft(telling, steps.at(-1)!)}`;
+  const end = nothingLeft(telling, steps.at(-1)!);
+  const middle: (string | Part)[] = shown.flatMap((part, k) => (k === 0 ? [part] : [", ", part]));
+  if (more > 0) middle.push(`, ${counted(more)} more ${more === 1 ? "follows" : "follow"}`);
+  const tried = `say ${nouns.style === "pointing" ? "this" : nouns.cell(cell)} were ${aDigit(digit)}: then `;
+  const whole = sentence(tried, ...middle, middle.length > 0 ? ", and " : "", end);
+  const isShort = middle.length === 0 || wordsIn(textOf(whole)) <= mostWords;
   return sentences(
-    sentence(
-      `say ${nouns.style === "pointing" ? "this" : nouns.cell(cell)} were ${aDigit(digit)}: then `,
-      middle,
-      more > 0 ? `, ${counted(more)} more follow` : "",
-      middle.length > 0 ? ", and " : "",
-      end,
-    ),
+    ...(isShort ? [whole] : [sentence(tried, ...middle), sentence("then ", end)]),
     sentence(so(`so it isn't ${aDigit(digit)}`, { cells: namesOf(board, [cell]) })),
   );
 };

@@ -20,7 +20,13 @@ export const nearest = (word: string, names: readonly string[]): string | undefi
   const spelt = word.toLowerCase().replace(/[\s_]+/g, "-");
   const near = names
     .map((name) => ({ name, apart: distance(spelt, name) }))
-    .filter(({ name, apart }) => apart <= Math.max(2, name.length / 2))
+    .filter(({ name, apart }) => apart <= Math.max(1, name.length / 2))
     .sort((a, b) => a.apart - b.apart);
   return near[0]?.name;
+};
+
+/** What would be right in place of an unknown key. */
+export const oneOfKeys = (key: string, keys: readonly string[]): string => {
+  const near = nearest(key, keys);
+  return `one of the keys ${keys.join(", ")}${near ? `; the nearest is ${near}` : ""}`;
 };
