@@ -9,12 +9,18 @@ const fine = pen(0.04, { cap: "round" });
 
 const circle = (at: Point): Shape => ({ shape: "disc", layer: "line", at, radius, stroke: fine });
 
-/** Half a circle round the end of a line, from its right side to its left. */
-const cap = (end: OnLine): Point[] =>
-  Array.from({ length: 13 }, (_, k) => {
+/** Softening takes as much from the long side of a pill as from the short steps of its cap: so it stays straight. */
+const lead = 0.1;
+
+/** Half a circle round the end of a line, from its right side to its left, with a little of both sides. */
+const cap = (end: OnLine): Point[] => [
+  beside(end, -lead, radius),
+  ...Array.from({ length: 13 }, (_, k) => {
     const turn = (Math.PI * (6 - k)) / 12;
     return beside(end, Math.cos(turn) * radius, Math.sin(turn) * radius);
-  });
+  }),
+  beside(end, -lead, -radius),
+];
 
 /** Round the cells of a total of several; a bent one bends too. */
 const pill = (points: readonly Point[]): Shape => {

@@ -175,6 +175,26 @@ describe("inside a what-if", () => {
     expect(failed(whatIf({ steps }, { ...outer, spots: [spot("r3c4")] }))).toBe("proved");
   });
 
+  test("no spot is known of a digit that its house need not hold", () => {
+    const column = plain.houses.get("tiny/column/4")!;
+    const short = { ...column, cells: column.cells.slice(0, 3), complete: false };
+    const ring = { ...plain, houses: new Map([...plain.houses, ["short/1", short]]) };
+    const lies = (digit: number, house: string): Claim => {
+      const nowhere = { digit, cells: ["r1c4"], house };
+      const closing = subStep("1.1", { contradiction: true }, { facts: { r1c4: [1] }, spots: [nowhere] });
+      return claim(
+        { removes: { r1c4: [1] }, assume: { r1c4: 1 }, steps: [closing] },
+        { houses: [house], facts: without },
+      );
+    };
+    const without = { r2c4: [1, 2, 3], r3c4: [1, 2, 3] };
+    expect(prove(lies(4, "short/1"), ring)).toEqual({
+      verdict: "refused",
+      failed: "1.1: spot 4 in short/1",
+    });
+    expect(prove(lies(9, "tiny/row/1"), ring)).toEqual({ verdict: "refused", failed: "1.1: spot 9 in tiny/row/1" });
+  });
+
   test("a relation is known as it was said, its cells in any order", () => {
     const sum = (...cells: string[]) => ({ sum: cells, is: 3 });
     const said = subStep("1.x", { relates: [sum("r1c2", "r1c1")] }, { facts: { r1c1: [1], r1c2: [2] } });

@@ -37,8 +37,9 @@ const unbalanced = ({ total, along }: Arrow, { domains }: Setting) => {
   );
 };
 
-/** The way in which the cells of a pill follow each other. */
-const wayOf = ([[ax, ay], [bx, by]]: readonly [Point, Point]): string => {
+/** The way from the first cell of a pill to its last. */
+const wayOf = (pill: readonly Point[]): string => {
+  const [[ax, ay], [bx, by]] = [pill[0]!, pill.at(-1)!];
   if (ay === by) return ax < bx ? "from left to right" : "from right to left";
   return ay < by ? "from top to bottom" : "from bottom to top";
 };
@@ -47,7 +48,7 @@ const ruleOf = ({ total, totalAt }: Arrow): string => {
   const sum =
     total.length === 1
       ? "the digit in its circle"
-      : `the number in its pill. The ${inWords(total.length)} digits there are read ${wayOf(totalAt as unknown as [Point, Point])} as one number`;
+      : `the number in its pill. The ${inWords(total.length)} digits there are read ${wayOf(totalAt)} as one number`;
   return `Digits along an arrow add up to ${sum}. They may repeat where rows, columns and regions let them.`;
 };
 

@@ -1,4 +1,4 @@
-import { type Digits, digitsOf } from "../../board/digits.ts";
+import { count, type Digits, digitsOf, max, min } from "../../board/digits.ts";
 import { withThreeStrokes } from "../../marks/crossed.ts";
 import { domainsIn } from "../area.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
@@ -26,6 +26,10 @@ const partsOf = ({ cells: places }: PathBody, { cells }: Line, { canvas, grids }
   return faulty({ at: ["cells"], read: writePath(places), right });
 };
 
+/** A long part by its ends, whatever is missing between them: the digits of the other parts lie outside. */
+const partSaid = (digits: Digits): string =>
+  count(digits) > 3 ? `${min(digits)} to ${max(digits)}` : digitsSaid(digits);
+
 export const entropicLine: Kind<PathBody, InTurn> = {
   name: "entropic-line",
   body: paths({ least: 3 }),
@@ -41,7 +45,7 @@ export const entropicLine: Kind<PathBody, InTurn> = {
   terms: inTurnTerms,
   marks: ({ points }) => withThreeStrokes(points),
   words: ({ cells, classes }) => {
-    const [low, middle, high] = classes.map(digitsSaid);
+    const [low, middle, high] = classes.map(partSaid);
     return {
       rule: `Any three cells in a row on an entropic line hold a low, a middle and a high digit. Low is ${low}, middle is ${middle} and high is ${high}.`,
       title: "Entropic lines",

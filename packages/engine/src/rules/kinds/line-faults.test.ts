@@ -93,6 +93,17 @@ describe("what no digits of its cells can meet is told, with what would be right
     expect(faultsOf(name, value, on).map((fault) => fault.right)).toEqual([right]);
   });
 
+  test("the least difference goes unsaid only where every grid of every cell has the digits 1-9", () => {
+    const both = [grid("usual", 1, upTo(9)), grid("small", 9, [5, 6, 7, 8])];
+    const unsaid = (name: string, path: string): number => faultsOf(name, path, both).length;
+    for (const name of ["whisper", "lockout-line"]) {
+      expect(unsaid(name, "r1c6-r1c8")).toBe(0);
+      expect(unsaid(name, "r5c9 r5c8 r5c7")).toBe(0);
+      expect(unsaid(name, "r1c7-r1c9")).toBe(1);
+    }
+    expect(unsaid("whisper", "r5c9 r4c9")).toBe(1);
+  });
+
   test("every pair of a palindrome that shares no digit is told", () => {
     expect(faultsOf("palindrome", "r1c2-r1c5", apart).map(({ read }) => read)).toEqual([
       "r1c2 and r1c5",

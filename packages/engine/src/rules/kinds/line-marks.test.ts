@@ -95,3 +95,25 @@ test("the shaft of an arrow leaves from the nearest cell of its pill", () => {
   const [x, y] = pointsOf(shaft)[0]!;
   expect(Math.hypot(x - 1.5, y - 0.5)).toBeCloseTo(0.38);
 });
+
+/** How far softening reaches from a corner into the two sides that meet there. */
+const armsAt = (points: readonly Point[], k: number, round: number): number[] =>
+  [points.at(k - 1)!, points[(k + 1) % points.length]!].map(([x, y]) =>
+    Math.min(round, Math.hypot(x - points[k]![0], y - points[k]![1]) / 2),
+  );
+
+test.each(["r3c1 r3c2", "r2c1 r3c2", "r3c1 r3c2 r2c2"])("the sides of a pill round %s stay straight", (total) => {
+  const along = `${total.endsWith("r2c2") ? "r2c3" : "r3c3"} r2c4-r2c9 r1c9-r1c1`;
+  const [pill] = drawn("arrow", { total, along });
+  if (pill?.shape !== "line") throw new Error("not an outline");
+  const isBend = (k: number): boolean => {
+    const [[ax, ay], [bx, by], [cx, cy]] = [-1, 0, 1].map(
+      (step) => pill.points.at((k + step) % pill.points.length)!,
+    ) as [Point, Point, Point];
+    return Math.abs((bx - ax) * (cy - by) - (by - ay) * (cx - bx)) > 1e-9;
+  };
+  for (const k of pill.points.keys()) {
+    const [before, after] = armsAt(pill.points, k, pill.round!);
+    if (isBend(k)) expect(before).toBeCloseTo(after!);
+  }
+});

@@ -4,6 +4,7 @@ import { puzzleOf } from "../../../test-kit/puzzles.ts";
 import { compile } from "../../board/compile.ts";
 import type { Bound, Named, Words } from "../contract.ts";
 import { kindNamed } from "../registry.ts";
+import { entropicLine } from "./entropic-line.ts";
 
 const lines = [
   "thermometer",
@@ -73,6 +74,25 @@ test.each([
   ["r1c2 r1c1", "r2c1-r4c1 r4c2-r4c4", "from right to left"],
   ["r1c1 r2c1", "r3c1 r4c1 r4c2-r4c4", "from top to bottom"],
   ["r2c1 r1c1", "r3c1 r4c1 r4c2-r4c4", "from bottom to top"],
+  ["r2c1 r1c2", "r3c2 r4c1 r4c2-r4c4", "from bottom to top"],
 ])("a pill %s is read in its order", (total, along, way) => {
   expect(ruleOf("arrow", { total, along }, 4)).toContain(`The two digits there are read ${way} as one number.`);
+});
+
+test("the parts of an entropic line on many scattered digits are said by their ends", () => {
+  const digits = [0, 1, 3, 4, 6, 7, 9, 10, 12, 13, 15, 16];
+  const twelve = { id: "one", called: "the grid", size: 12, row: 1, column: 1, digits };
+  const { rule } = entropicLine.words(instanceOn(entropicLine, "r1c1-r1c3", [twelve]));
+  expect(rule).toContain("Low is 0 to 4, middle is 6 to 10 and high is 12 to 16.");
+  expect(sentences(rule).filter((sentence) => words(sentence) > 20)).toEqual([]);
+});
+
+const manyAlong = "r4c2-r4c9 r5c9-r5c1 r6c1-r6c9 r7c9-r7c1";
+
+test.each([
+  ["r2c1 r3c2 r2c3", "from left to right"],
+  ["r2c1 r2c2 r3c2", "from top to bottom"],
+])("a bent pill %s is read from its first cell to its last", (total, way) => {
+  const rule = ruleOf("arrow", { total, along: `r3c3 ${manyAlong}` }, 9);
+  expect(rule).toContain(`The three digits there are read ${way} as one number.`);
 });
