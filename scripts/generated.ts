@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { planSchema, schemaOf } from "@solvewright/engine";
+import { publishedSchemas } from "../packages/cli/src/schemas/published.ts";
 import { formatPage } from "./docs/format.ts";
 import { galleryPage, galleryPictures } from "./docs/gallery.ts";
 import { shownKinds } from "./docs/shown-kinds.ts";
@@ -18,6 +19,7 @@ export const generated = (): ReadonlyMap<string, string> => {
   return new Map([
     ["docs/schema/puzzle.schema.json", json(schemaOf())],
     ["docs/schema/plan.schema.json", json(planSchema())],
+    ...[...publishedSchemas()].map(([name, schema]) => [`docs/schema/${name}.schema.json`, json(schema)] as const),
     ["docs/format.md", formatPage(part("format-head.md"), shown)],
     ["docs/techniques.md", techniquesPage()],
     ["docs/gallery.md", galleryPage(shown)],

@@ -1,12 +1,12 @@
 /** Installs what is missing, builds, and runs every check. The last line is `N passed, N failed`. */
 import process from "node:process";
-import { build } from "./build.mjs";
+import { buildAll } from "./build.mjs";
 import { check } from "./check.mjs";
 import { ensureInstalled } from "./install.mjs";
 
 /** A failed build counts as a failed check: the others still have something to say. */
 const isBuilt = () =>
-  build().then(
+  buildAll().then(
     () => true,
     (error) => {
       console.error(error.message);

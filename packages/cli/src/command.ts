@@ -1,8 +1,16 @@
-/** Where a command prints; `progress` is shown while it works and leaves nothing behind. */
+import type pico from "picocolors";
+
+/** Where a command prints. What goes to `line` and `json` is its answer; progress and notes are beside it. */
 export interface Output {
   line(text: string): void;
   json(value: unknown): void;
-  progress(text: string): void;
+  /** For people, beside the answer. */
+  note(text: string): void;
+  /** What is being done, and how far it is; leaves nothing behind on a terminal, and else a line a stage. */
+  progress(stage: string, far?: string): void;
+  readonly colours: ReturnType<typeof pico.createColors>;
+  /** Characters a line. */
+  readonly width: number;
 }
 
 /** What a command is asked: the words behind its name and its flags. */
@@ -17,16 +25,24 @@ export interface Asked {
 /** 0 done; 1 a negative finding; 2 bad input or usage; 3 stopped. */
 export type ExitCode = 0 | 1 | 2 | 3;
 
-/** One command: one object, one file, one line in the registry. */
+export type Run = (asked: Asked) => Promise<ExitCode>;
+
+export interface Flag {
+  /** "--level <n>" */
+  readonly name: string;
+  readonly text: string;
+}
+
+/** One command: one object, one folder, one line in the registry. */
 export interface Command {
   readonly name: string;
   /** Its words: "FILE", "FILE CELL [DIGIT]". */
   readonly usage: string;
   readonly summary: string;
-  readonly flags: readonly { readonly name: string; readonly text: string }[];
+  readonly flags: readonly Flag[];
   readonly example: string;
-  run(asked: Asked): Promise<ExitCode>;
+  /** What it does. Loaded when it is asked for, so that help need not wait for the engine. */
+  load(): Promise<{ readonly run: Run }>;
 }
 
-/** A wrong use of a command: told in a sentence, exit code 2. */
-export class UsageError extends Error {}
+export const json: Flag = { name: "--json", text: "for machines" };

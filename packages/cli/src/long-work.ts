@@ -1,25 +1,41 @@
-/** Long work was stopped before its end. */
-export class Stopped extends Error {}
+import type { Asked } from "./command.ts";
 
-const breath = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+/** The user asked to stop. */
+class Stopped extends Error {}
 
-/** How long work goes on before the process listens for Ctrl-C and shows progress, in milliseconds. */
-const turn = 50;
+/** How long work goes on before it shows that it does, in milliseconds. */
+const unseen = 50;
 
-/** Runs a generator to its end, showing its progress; throws `Stopped` once the user asks to stop. */
-export const carriedOut = async <P, T>(
-  work: Generator<P, T>,
-  stopped: () => boolean,
-  show: (progress: P) => void,
-): Promise<T> => {
-  let last = performance.now();
+/**
+ * To be called again and again while work goes on: throws `Stopped` once the user asks to stop, and shows what goes on
+ * once it takes long.
+ */
+export const watching = ({ stopped }: Pick<Asked, "stopped">, show: () => void = () => {}): (() => void) => {
+  const start = performance.now();
+  return () => {
+    if (stopped()) throw new Stopped("stopped");
+    if (performance.now() - start > unseen) show();
+  };
+};
+
+/** Runs a generator to its end, watched. */
+export const carriedOut = <P, T>(work: Generator<P, T>, asked: Asked, show: (progress: P) => void): T => {
+  let latest: P | undefined;
+  const watch = watching(asked, () => latest !== undefined && show(latest));
   for (;;) {
+    watch();
     const step = work.next();
     if (step.done) return step.value;
-    if (performance.now() - last < turn) continue;
-    show(step.value);
-    await breath();
-    if (stopped()) throw new Stopped("stopped");
-    last = performance.now();
+    latest = step.value;
+  }
+};
+
+/** What the work gives, or undefined where the user stopped it. */
+export const unlessStopped = <T>(work: () => T): T | undefined => {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Stopped) return undefined;
+    throw error;
   }
 };

@@ -1,19 +1,29 @@
+import { inWorker } from "./in-worker.ts";
+import type { Streams } from "./output.ts";
 import { run } from "./runner.ts";
 
-let isStopped = false;
-process.on("SIGINT", () => {
-  if (isStopped) process.exit(3);
-  isStopped = true;
+/** Put in by scripts/build.mjs: the bundled worker.ts, and the version of package.json. */
+declare const WORKER: string;
+declare const VERSION: string;
+
+const { stdout, stderr } = process;
+
+const streams: Streams = {
+  out: (text) => void stdout.write(text),
+  err: (text) => void stderr.write(text),
+  terminal: {
+    rewrites: stderr.isTTY === true,
+    colours: stdout.isTTY === true && !process.env.NO_COLOR,
+    width: stdout.columns ?? 80,
+  },
+};
+
+// Whoever reads may have had enough, such as `head`.
+stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
 });
 
-void run(
-  process.argv.slice(2),
-  {
-    out: (text) => void process.stdout.write(text),
-    err: (text) => void process.stderr.write(text),
-    isTerminal: process.stderr.isTTY === true,
-  },
-  () => isStopped,
-).then((code) => {
+void run(process.argv.slice(2), streams, inWorker(WORKER, import.meta.url), VERSION).then((code) => {
   process.exitCode = code;
 });

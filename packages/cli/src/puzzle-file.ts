@@ -1,48 +1,43 @@
 import { readFile } from "node:fs/promises";
-import { accept, type Board, compile, decode, type Problem, read } from "@solvewright/engine";
-import { UsageError } from "./command.ts";
+import { accept, type Board, compile, counted, decode, type Problem, read } from "@solvewright/engine";
+import type { Output } from "./command.ts";
+import { BadInput, badUsage } from "./faults.ts";
+import { printable } from "./printable.ts";
 
-/** What is wrong in a file, all of it. */
-export class FileProblems extends Error {
-  readonly file: string;
-  readonly problems: readonly Problem[];
-  constructor(file: string, problems: readonly Problem[]) {
-    super(`${problems.length} problems in ${file}`);
-    this.file = file;
-    this.problems = problems;
-  }
-}
+const problemText = ({ line, column, read: found, right }: Problem): string =>
+  `Line ${line}, column ${column}: ${found}\n  Right: ${right}.`;
 
-/** "Line 17, column 5 reads thermometre. Wanted: a rule kind; the nearest is thermometer." */
-export const problemLines = ({ file, problems }: FileProblems): string => {
-  const lines = problems.map(
-    ({ line, column, read, right }) => `Line ${line}, column ${column} reads ${read}. Wanted: ${right}.`,
-  );
-  return `${file}\n${lines.join("\n")}\nNothing has been changed.\n`;
+/** Everything that is wrong in a file. */
+const faultyFile = (file: string, problems: readonly Problem[]): BadInput => {
+  const head = `${file}: ${problems.length === 1 ? "one fault" : `${counted(problems.length)} faults`}.`;
+  const texts = problems.map(problemText).map((text) => text.split("\n").map(printable).join("\n"));
+  return new BadInput([printable(head), ...texts].join("\n"), problems);
+};
+
+const reasons: Readonly<Record<string, readonly [said: string, right: string]>> = {
+  ENOENT: ["is not there", "a file that is there"],
+  EISDIR: ["is a folder", "a puzzle file"],
+  EACCES: ["may not be read", "a file that you may read"],
 };
 
 const bytesOf = async (file: string): Promise<Uint8Array> => {
   try {
     return await readFile(file);
   } catch (error) {
-    const isMissing = (error as NodeJS.ErrnoException).code === "ENOENT";
-    throw new UsageError(
-      isMissing ? `There is no file ${file}.` : `${file} can't be read: ${(error as Error).message}.`,
-    );
+    const { code, message } = error as NodeJS.ErrnoException;
+    const [said, right] = reasons[code ?? ""] ?? [`can't be read (${message})`, "a file that can be read"];
+    throw badUsage(`${printable(file)} ${said}.`, { read: file, right });
   }
 };
 
-export interface Loaded {
-  readonly board: Board;
-  readonly remarks: readonly Problem[];
-}
-
-/** Reads a puzzle file; throws `FileProblems` with everything that is wrong in it. */
-export const loadPuzzle = async (file: string): Promise<Loaded> => {
+/** Reads a puzzle file and notes what it remarks on; throws with everything that is wrong in it. */
+export const boardIn = async (file: string, out: Output): Promise<Board> => {
   const text = decode(await bytesOf(file));
-  if (typeof text !== "string") throw new FileProblems(file, [text]);
+  if (typeof text !== "string") throw faultyFile(file, [text]);
   const reading = read(text);
   const puzzle = accept(reading);
-  if (!puzzle) throw new FileProblems(file, reading.problems);
-  return { board: compile(puzzle), remarks: reading.remarks };
+  if (!puzzle) throw faultyFile(file, reading.problems);
+  for (const { line, read: found, right } of reading.remarks)
+    out.note(printable(`Line ${line}: ${found}. Perhaps ${right}.`));
+  return compile(puzzle);
 };

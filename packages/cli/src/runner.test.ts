@@ -3,8 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { carryOut } from "./carry-out.ts";
 import { commands } from "./registry.ts";
 import { run } from "./runner.ts";
+import { schemas } from "./schemas/published.ts";
 
 const demo = fileURLToPath(new URL("../../../examples/paper-mill.puzzle.yaml", import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), "solvewright-"));
@@ -25,14 +27,14 @@ const none = file(
 );
 const faulty = file("faulty.puzzle.yaml", "rules:\n  - thermometre: r1c1 r1c2\n");
 
-const asked = async (args: readonly string[], stopped?: () => boolean) => {
+const asked = async (args: readonly string[], stopped = () => false) => {
   const said: { out: string[]; err: string[] } = { out: [], err: [] };
   const streams = {
     out: (text: string) => void said.out.push(text),
     err: (text: string) => void said.err.push(text),
-    isTerminal: false,
+    terminal: { rewrites: false, colours: false, width: 80 },
   };
-  const code = await run(args, streams, stopped);
+  const code = await run(args, streams, (command, order) => carryOut(command, order, streams, stopped));
   return { code, out: said.out.join(""), err: said.err.join("") };
 };
 
@@ -57,6 +59,22 @@ test.each(commands)("the help of $name has its example", async ({ name, example 
 );
 
 describe("for machines", () => {
+  test.each([
+    ["check", "one solution", ["check", one]],
+    ["check", "several", ["check", several]],
+    ["check", "none", ["check", none]],
+    ["why", "a digit that can't be", ["why", one, "r1c3", "4"]],
+    ["why", "no digit named", ["why", one, "r1c3"]],
+    ["pack", "a pack", ["pack", one, "--to", join(folder, "schema")]],
+    ["unplanned", "a plan of several", ["plan", several]],
+    ["unplanned", "a pack of none", ["pack", none]],
+    ["problems", "a faulty file", ["check", faulty]],
+    ["problems", "no such file", ["plan", join(folder, "nowhere.yaml")]],
+    ["problems", "no such command", ["chek", one]],
+  ] as const)("%s.schema.json holds for %s", async (name, _, args) => {
+    const { out } = await asked([...args, "--json"]);
+    expect(schemas[name].safeParse(JSON.parse(out)).error).toBeUndefined();
+  });
   test("check gives verdict, solutions and worth", async () => {
     const found = JSON.parse((await asked(["check", one, "--json"])).out);
     expect(found).toMatchObject({ verdict: "one", differ: [], leftOut: [] });
@@ -94,7 +112,15 @@ describe("pack", () => {
     const names = readdirSync(to);
     expect(names.filter((name) => name.endsWith(".part"))).toEqual([]);
     expect(names).toEqual(
-      expect.arrayContaining(["puzzle.svg", "solution.svg", "rules.txt", "script.md", "chapters.vtt", "manifest.json"]),
+      expect.arrayContaining([
+        ...["puzzle.svg", "puzzle.png", "solution.svg", "rules.txt", "script.md", "chapters.vtt"],
+        ...["try-it.html", "manifest.json"],
+      ]),
+    );
+    const manifest = JSON.parse(readFileSync(join(to, "manifest.json"), "utf8"));
+    expect(schemas.manifest.safeParse(manifest).error).toBeUndefined();
+    expect(manifest.files.map(({ name }: { name: string }) => name).sort()).toEqual(
+      names.filter((name) => name !== "manifest.json").sort(),
     );
     const before = names.map((name) => readFileSync(join(to, name), "utf8"));
     await asked(["pack", one, "--to", to]);

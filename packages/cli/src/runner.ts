@@ -1,106 +1,83 @@
 import { CommanderError, Command as Program } from "commander";
-import { type Asked, type ExitCode, type Output, UsageError } from "./command.ts";
-import { FileProblems, problemLines } from "./puzzle-file.ts";
-import { commands, type Listed } from "./registry.ts";
+import { carryOut, type Order, tell } from "./carry-out.ts";
+import type { Command } from "./command.ts";
+import { badUsage } from "./faults.ts";
+import type { Streams } from "./output.ts";
+import { commands } from "./registry.ts";
 
-/** Where everything goes; tests bring their own. */
-export interface Streams {
-  out(text: string): void;
-  err(text: string): void;
-  readonly isTerminal: boolean;
-}
+/** Has a command's work done, here or elsewhere; gives back the exit code. */
+export type Launch = (command: Command, order: Order, streams: Streams) => Promise<number>;
 
-const outputTo = ({ out, err, isTerminal }: Streams): Output & { done(): void } => {
-  let isShown = false;
-  const clear = (): void => {
-    if (isShown && isTerminal) err("\r\u001b[K");
-    isShown = false;
-  };
-  return {
-    line: (text) => {
-      clear();
-      out(`${text}\n`);
-    },
-    json: (value) => {
-      clear();
-      out(`${JSON.stringify(value)}\n`);
-    },
-    progress: (text) => {
-      if (!isTerminal) return;
-      err(`\r\u001b[K${text}`);
-      isShown = true;
-    },
-    done: clear,
-  };
-};
+const here: Launch = (command, order, streams) => carryOut(command, order, streams, () => false);
 
-const told = (error: unknown, asksJson: boolean, streams: Streams): number => {
-  if (error instanceof FileProblems) {
-    if (asksJson) streams.out(`${JSON.stringify({ problems: error.problems })}\n`);
-    else streams.err(problemLines(error));
-    return 2;
-  }
-  if (error instanceof UsageError) {
-    streams.err(`${error.message}\n`);
-    return 2;
-  }
-  streams.err(
-    `Something is wrong in Solvewright itself, not in your file: ${error instanceof Error ? error.stack : error}\n`,
-  );
-  return 70;
-};
+const exitCodes = "Exit codes: 0 done, 1 a negative finding, 2 bad input or usage, 3 stopped.";
+const exampleOf = ({ example }: Command): string => `For example:\n  ${example}`;
 
-const added = (
-  program: Program,
-  listed: Listed,
-  streams: Streams,
-  stopped: () => boolean,
-  end: (code: number) => void,
-): void => {
-  const command = program.command(listed.name).summary(listed.summary).description(`${listed.summary}.`);
-  for (const word of listed.usage.split(" ")) command.argument(word.startsWith("[") ? word : `<${word}>`);
-  for (const { name, text } of listed.flags) command.option(name, text);
-  command.addHelpText("after", `\nFor example:\n  ${listed.example}`);
-  command.action(async (...given: unknown[]) => {
-    const flags = given.at(-2) as Asked["flags"];
+const programFor = (streams: Streams, version: string): Program =>
+  new Program("solvewright")
+    .description("From a setter's puzzle to a told, checked and published solve.")
+    .version(version, "--version", "the version")
+    .helpOption("--help", "this text")
+    .helpCommand("help [command]", "the same for one command, with an example")
+    .exitOverride()
+    .configureOutput({
+      writeOut: streams.out,
+      writeErr: streams.err,
+      outputError: () => {}, // told by `tell`, for machines too
+      getOutHelpWidth: () => streams.terminal.width,
+      getErrHelpWidth: () => streams.terminal.width,
+    })
+    .addHelpText("after", `\n${exitCodes}`);
+
+const addTo = (program: Program, command: Command, act: (order: Order) => Promise<void>): void => {
+  const { name, summary, usage, flags } = command;
+  const made = program.command(name).summary(summary).description(`${summary}.`);
+  for (const word of usage.split(" ")) made.argument(word.startsWith("[") ? word : `<${word}>`);
+  for (const flag of flags) made.option(flag.name, flag.text);
+  made.copyInheritedSettings(program).addHelpText("after", `\n${exampleOf(command)}`);
+  made.action((...given: unknown[]) => {
     const words = given.slice(0, -2).filter((word): word is string => typeof word === "string");
-    const out = outputTo(streams);
-    try {
-      const { run } = await listed.load();
-      const code: ExitCode = await run({ words, flags, out, stopped });
-      out.done();
-      end(code);
-    } catch (error) {
-      out.done();
-      end(told(error, flags.json === true, streams));
-    }
+    return act({ words, flags: given.at(-2) as Order["flags"] });
   });
 };
+
+/** "error: unknown option '--jsn'\n(Did you mean --json?)" as a sentence of ours. */
+const sentence = ({ message }: CommanderError): string => {
+  const text = message.replace(/^error: /, "").replace(/\s+/g, " ");
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?)]$/.test(text) ? "" : "."}`;
+};
+
+const misuse = (error: CommanderError, args: readonly string[]) => {
+  const command = commands.find(({ name }) => name === args[0]);
+  const right = command
+    ? `${command.name} ${command.usage}`
+    : `a command: ${commands.map(({ name }) => name).join(", ")}`;
+  const help = command ? exampleOf(command) : "Try --help.";
+  return badUsage(`${sentence(error)} ${help}`, { read: args.join(" "), right });
+};
+
+const isHelp = ({ code }: CommanderError): boolean =>
+  ["commander.help", "commander.helpDisplayed", "commander.version"].includes(code);
 
 /** Runs the command that these arguments (after the program's name) ask for; gives back the exit code. */
 export const run = async (
   args: readonly string[],
   streams: Streams,
-  stopped: () => boolean = () => false,
+  launch: Launch = here,
+  version = "0",
 ): Promise<number> => {
   let code = 0;
-  const program = new Program("solvewright")
-    .description("From a setter's puzzle to a told, checked and published solve.")
-    .exitOverride()
-    .configureOutput({ writeOut: streams.out, writeErr: streams.err })
-    .showHelpAfterError("Try --help, which has an example.");
-  program.addHelpText("after", "\nExit codes: 0 done, 1 a negative finding, 2 bad input or usage, 3 stopped.");
-  for (const listed of commands) {
-    added(program, listed, streams, stopped, (ended) => {
-      code = ended;
+  const program = programFor(streams, version);
+  for (const command of commands)
+    addTo(program, command, async (order) => {
+      code = await launch(command, order, streams);
     });
-    program.commands.at(-1)!.exitOverride().configureOutput({ writeOut: streams.out, writeErr: streams.err });
-  }
   try {
     await program.parseAsync([...args], { from: "user" });
+    return code;
   } catch (error) {
-    if (!(error instanceof CommanderError)) throw error;
-    return error.exitCode === 0 ? 0 : 2;
+    if (!(error instanceof CommanderError)) return tell(error, args.includes("--json"), streams);
+    if (isHelp(error)) return args.length === 0 ? 2 : 0;
+    return tell(misuse(error, args), args.includes("--json"), streams);
   }
-  return code;
 };

@@ -10,7 +10,7 @@ export { after } from "./deduce/after.ts";
 export { type Burst, burstFrom } from "./deduce/chain.ts";
 export { claimOf } from "./deduce/claim.ts";
 export type { Deduction } from "./deduce/deduction.ts";
-export { type Judge, judgeOf } from "./deduce/judge.ts";
+export { type Judge, judgeOf, type Prove } from "./deduce/judge.ts";
 export type { SpotFact, Step } from "./deduce/step.ts";
 export { type Why, type WhyQuestion, why } from "./deduce/why.ts";
 export { outlineOf } from "./marks/outline.ts";

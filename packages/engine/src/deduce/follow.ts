@@ -32,7 +32,8 @@ const spelledOut = (
     }
     if (own !== board.domains[cell]) because.fact(cell, own);
   }
-  return { ...deduction, because: because.reasons };
+  const { counts } = deduction.because;
+  return { ...deduction, because: { ...because.reasons, ...(counts ? { counts } : {}) } };
 };
 
 /** How a line of thought is followed: with what, how far, and what ends it. */

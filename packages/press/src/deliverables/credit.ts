@@ -1,5 +1,4 @@
-import type { Puzzle } from "@solvewright/engine";
-import { listed } from "@solvewright/engine";
+import { listed, type Puzzle } from "@solvewright/engine";
 
 /** "by Maud Ferrier", with the link where there is one. */
 export const creditOf = ({ setters }: Puzzle): string => {

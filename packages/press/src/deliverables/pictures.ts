@@ -1,21 +1,36 @@
-import { boardSvg } from "../board/board-svg.ts";
-import type { Deliverable } from "./show.ts";
+import { type BoardOptions, boardSvg } from "../board/board-svg.ts";
+import type { Deliverable, Show } from "./show.ts";
 
-const style = ({ fontCss }: { readonly fontCss?: string }) => ({
-  painted: true,
-  ground: "page" as const,
-  cell: 72,
-  ...(fontCss ? { fontCss } : {}),
+/** A picture of a pack before it is a file of some form: what is on the board. */
+export interface Picture {
+  readonly name: string;
+  readonly purpose: string;
+  /** What to heed about it. */
+  readonly heed?: string;
+  svg(show: Show, style: BoardOptions): string;
+}
+
+export const puzzlePicture: Picture = {
+  name: "puzzle",
+  purpose: "The puzzle as a picture",
+  svg: ({ board }, style) => boardSvg(board, { ...style, painted: true }),
+};
+
+export const solutionPicture: Picture = {
+  name: "solution",
+  purpose: "The solution as a picture",
+  heed: "Keep it out of sight until the show is out.",
+  svg: ({ board, solution }, style) => boardSvg(board, { ...style, painted: true, written: { settled: solution } }),
+};
+
+/** What a picture is for in one of its forms. */
+export const purposeOf = ({ purpose, heed }: Picture, form: string): string =>
+  [`${purpose}, ${form}.`, ...(heed ? [heed] : [])].join(" ");
+
+/** The picture as SVG, which stays sharp at any size and brings its own face. */
+export const asSvg = (picture: Picture): Deliverable => ({
+  name: `${picture.name}.svg`,
+  purpose: purposeOf(picture, "sharp at any size"),
+  needs: ["consent"],
+  make: (show, { fontCss }) => picture.svg(show, { cell: 72, ...(fontCss ? { fontCss } : {}) }),
 });
-
-export const puzzlePicture: Deliverable = {
-  name: "puzzle.svg",
-  purpose: "The puzzle as a picture.",
-  text: ({ board }, assets) => boardSvg(board, style(assets)),
-};
-
-export const solutionPicture: Deliverable = {
-  name: "solution.svg",
-  purpose: "The solution as a picture. Keep it out of sight until the show is out.",
-  text: ({ board, solution }, assets) => boardSvg(board, { ...style(assets), written: { settled: solution } }),
-};

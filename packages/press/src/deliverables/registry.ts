@@ -1,15 +1,15 @@
 import { captionsSrt, captionsVtt } from "./captions.ts";
 import { chapters } from "./chapters.ts";
 import { description } from "./description.ts";
-import { puzzlePicture, solutionPicture } from "./pictures.ts";
+import { asSvg, puzzlePicture, solutionPicture } from "./pictures.ts";
 import { rulesText } from "./rules-text.ts";
 import { script } from "./script.ts";
 import type { Deliverable } from "./show.ts";
+import { tryIt } from "./try-it.ts";
 import { walkthrough } from "./walkthrough.ts";
 
-/** Everything that goes out with a show, in the order in which it is wanted. */
+/** Every text, picture and page that goes out with a show, in the order in which it is wanted. */
 export const deliverables: readonly Deliverable[] = [
-  puzzlePicture,
   script,
   rulesText,
   description,
@@ -17,5 +17,7 @@ export const deliverables: readonly Deliverable[] = [
   captionsVtt,
   captionsSrt,
   walkthrough,
-  solutionPicture,
+  tryIt,
+  asSvg(puzzlePicture),
+  asSvg(solutionPicture),
 ];

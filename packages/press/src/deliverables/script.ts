@@ -1,42 +1,58 @@
-import type { PlanAct, PlanBeat, Step } from "@solvewright/engine";
+import { capital, counted, listed, type PlanAct, type PlanBeat } from "@solvewright/engine";
+import { creditOf } from "./credit.ts";
+import { type Entries, entriesOf } from "./entries.ts";
 import type { Deliverable, Show } from "./show.ts";
-import { clock } from "./times.ts";
+import { inMarkdown } from "./texts.ts";
+import { clock, type Timed, timesOf } from "./times.ts";
 
-const digitsIn = (steps: readonly Step[]): string =>
-  steps.flatMap(({ places }) => Object.entries(places).map(([cell, digit]) => `${digit} in ${cell}`)).join(", ");
+interface Said {
+  readonly n: number;
+  readonly say: string;
+  readonly seconds: number;
+}
 
-const written = ({ writes }: PlanBeat): string =>
-  [
-    ...Object.entries(writes.cells).map(([cell, digits]) => `${digits.join(" ")} in ${cell}`),
-    ...writes.spots.map(({ digit, cells }) => `${digit} in ${cells.join(" or ")}`),
-  ].join("; ");
+const line = (name: string, { n, say, seconds }: Said, { starts }: Timed): string =>
+  `**${n}. ${inMarkdown(name)}** (${clock(starts.get(n)!)}, ${Math.round(seconds)} s)\n\n${inMarkdown(say)}`;
 
-const beatText = (beat: PlanBeat, steps: readonly Step[]): string => {
-  const enter = digitsIn(steps);
-  const marks = written(beat);
-  const doing = [enter && `Enter ${enter}.`, marks && `Mark ${marks}.`].filter(Boolean).join(" ");
-  return `**${beat.n}. ${beat.name}** (${Math.round(beat.seconds)} s)\n\n${beat.say}\n${doing ? `\n_${doing}_\n` : ""}`;
+const doing = ({ enter, mark }: Entries): string[] => [
+  ...(enter.length > 0 ? [`Enter ${listed(enter)}.`] : []),
+  ...mark.map((text) => `Mark ${text}.`),
+];
+
+const beatText = (beat: PlanBeat, show: Show, times: Timed): string => {
+  const entries = doing(entriesOf(show, beat));
+  return [line(beat.name, beat, times), ...entries.map((text) => `> ${text}`)].join("\n\n");
 };
 
-const actText = ({ title, open, close, beats }: PlanAct, { plan }: Show): string => {
-  const ofBeat = (beat: PlanBeat): Step[] => plan.steps.filter(({ n }) => beat.steps.includes(n));
-  return [`## ${title}`, open, ...beats.map((beat) => beatText(beat, ofBeat(beat))), close].join("\n\n");
+const actText = ({ title, open, close, beats }: PlanAct, show: Show, times: Timed): string[] => [
+  `## ${inMarkdown(title)}`,
+  inMarkdown(open),
+  ...beats.map((beat) => beatText(beat, show, times)),
+  inMarkdown(close),
+];
+
+const several = (count: number, noun: string): string => `${counted(count)} ${noun}${count === 1 ? "" : "s"}`;
+
+const length = ({ plan }: Show): string => {
+  const beats = plan.acts.flatMap((act) => act.beats).length;
+  return `${clock(plan.seconds)} in all: ${several(plan.rules.lines.length, "rule")} and ${several(beats, "beat")}.`;
 };
 
-/** The lines as they are spoken, with what to enter and mark at each beat. Cells are named by the canvas. */
+/** The lines as they are spoken, act by act, and under each what to enter and mark. */
 export const script: Deliverable = {
   name: "script.md",
-  purpose: "What to say, beat by beat, with the digits to enter and the marks to write.",
-  text: (show) => {
+  purpose: "What to say, beat by beat, and which digits and marks go in.",
+  needs: [],
+  make: (show) => {
     const { plan, board } = show;
-    const rules = plan.rules.lines.map(({ n, title, say }) => `**${n}. ${title}**\n\n${say}\n`);
-    const acts = plan.acts.map((act) => actText(act, show));
+    const times = timesOf(plan);
     return `${[
-      `# ${board.puzzle.title}: script`,
-      `${clock(plan.seconds)} in all.`,
+      `# ${inMarkdown(board.puzzle.title)}: the script`,
+      `${inMarkdown(capital(creditOf(board.puzzle)))}. ${length(show)}`,
+      "Places are named row and column, each grid counting its own from the top left.",
       "## The rules",
-      ...rules,
-      ...acts,
+      ...plan.rules.lines.map((rule) => line(rule.title, rule, times)),
+      ...plan.acts.flatMap((act) => actText(act, show, times)),
     ].join("\n\n")}\n`;
   },
 };

@@ -12,12 +12,19 @@ export interface Show {
 export interface Assets {
   /** CSS that brings the board's face, for pictures that stand alone. */
   readonly fontCss?: string;
+  /** The built try-it page, into which a puzzle is put. */
+  readonly page: string;
 }
 
-/** One file of a pack. */
+/** What a file needs that nobody can work out from the puzzle. */
+export type Fact = "credit" | "link" | "date" | "consent";
+
+/** One file of a pack; the same show makes the same bytes. */
 export interface Deliverable {
   readonly name: string;
   /** One sentence: what it is for. */
   readonly purpose: string;
-  text(show: Show, assets: Assets): string;
+  /** What it should not go out without. */
+  readonly needs: readonly Fact[];
+  make(show: Show, assets: Assets): string | Uint8Array;
 }

@@ -1,4 +1,4 @@
-import type { Plan, PlanBeat } from "@solvewright/engine";
+import type { Plan } from "@solvewright/engine";
 
 /** A stretch of the show, in seconds from its start. */
 export interface Stretch {
@@ -14,56 +14,75 @@ export interface Spoken {
   readonly to: number;
 }
 
-interface Timed {
+export interface Timed {
+  /** The acts, the rules the first of them. */
+  readonly acts: readonly Stretch[];
+  /** The same, none of them too short to be a chapter. */
   readonly chapters: readonly Stretch[];
   readonly lines: readonly Spoken[];
+  /** When each beat begins, the rules' among them, by its number. */
+  readonly starts: ReadonlyMap<number, number>;
 }
 
-/** Words between two beats take as long as at the presenter's usual pace. */
-const saying = (text: string): number => (text.split(/\s+/).length * 60) / 200;
+const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => word !== "").length;
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
+
+/** Seconds a word of what acts open and close with: the plan's time holds them, its beats do not. */
+const secondsAWord = ({ seconds, rules, acts }: Plan): number => {
+  const words = sum(acts.map(({ open, close }) => wordsIn(open) + wordsIn(close)));
+  const beats = sum(acts.flatMap((act) => act.beats.map((beat) => beat.seconds)));
+  return words === 0 ? 0 : Math.max(0, seconds - rules.seconds - beats) / words;
+};
 
 const shortest = 10;
 
-/** Chapters of at least ten seconds each (common practice): one that is shorter joins the one before. */
+/** Chapters of at least ten seconds each (common practice): one that is shorter joins the one before, the first the next. */
 const longEnough = (chapters: readonly Stretch[]): Stretch[] => {
   const kept: Stretch[] = [];
   for (const chapter of chapters) {
     const before = kept.at(-1);
-    if (before && chapter.to - chapter.from < shortest) kept[kept.length - 1] = { ...before, to: chapter.to };
+    if (before && Math.min(chapter.to - chapter.from, before.to - before.from) < shortest)
+      kept[kept.length - 1] = { ...before, to: chapter.to };
     else kept.push(chapter);
   }
   return kept;
 };
 
-/** When everything of a plan is said: the rules first, then act by act. Times in seconds from the start. */
-export const timesOf = ({ rules, acts }: Plan): Timed => {
+/** When everything of a plan is said: the rules first, then act by act. */
+export const timesOf = (plan: Plan): Timed => {
   const lines: Spoken[] = [];
+  const starts = new Map<number, number>();
+  const pace = secondsAWord(plan);
   let now = 0;
   const say = (text: string, seconds: number): void => {
-    lines.push({ text, from: now, to: now + seconds });
+    if (text !== "") lines.push({ text, from: now, to: now + seconds });
     now += seconds;
+  };
+  const sayBeat = ({ n, say: text, seconds }: { n: number; say: string; seconds: number }): void => {
+    starts.set(n, now);
+    say(text, seconds);
   };
   const chapter = (title: string, tell: () => void): Stretch => {
     const from = now;
     tell();
     return { title, from, to: now };
   };
-  const sayBeat = ({ say: text, seconds }: PlanBeat): void => say(text, seconds);
-  const first = chapter("The rules", () => {
-    for (const line of rules.lines) say(line.say, line.seconds);
-  });
-  const rest = acts.map((act) =>
-    chapter(act.title, () => {
-      say(act.open, saying(act.open));
-      act.beats.forEach(sayBeat);
-      say(act.close, saying(act.close));
+  const first = chapter("The rules", () => plan.rules.lines.forEach(sayBeat));
+  const rest = plan.acts.map(({ title, open, close, beats }) =>
+    chapter(title, () => {
+      say(open, wordsIn(open) * pace);
+      beats.forEach(sayBeat);
+      say(close, wordsIn(close) * pace);
     }),
   );
-  return { chapters: longEnough([first, ...rest]), lines };
+  const acts = [first, ...rest];
+  return { acts, chapters: longEnough(acts), lines, starts };
 };
 
 /** 75.5 as "1:15". */
 export const clock = (seconds: number): string => {
   const whole = Math.floor(seconds);
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, "0")}`;
+  const [hours, minutes] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60];
+  const two = (number: number): string => String(number).padStart(2, "0");
+  return hours > 0 ? `${hours}:${two(minutes)}:${two(whole % 60)}` : `${minutes}:${two(whole % 60)}`;
 };

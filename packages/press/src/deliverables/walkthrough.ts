@@ -1,22 +1,31 @@
+import { capital, type PlanBeat } from "@solvewright/engine";
 import { creditOf } from "./credit.ts";
+import { puzzleInWords } from "./puzzle-in-words.ts";
 import type { Deliverable } from "./show.ts";
+import { inMarkdown } from "./texts.ts";
 
-/** The whole solve in words that need no picture. */
+const items = (texts: readonly string[]): string => texts.map((text) => `- ${inMarkdown(text)}`).join("\n");
+
+const beatText = ({ n, placed }: PlanBeat): string => `**${n}.** ${inMarkdown(placed)}`;
+
+/** The puzzle and its whole solve in words that need no picture; beats bear the numbers of the script. */
 export const walkthrough: Deliverable = {
   name: "walkthrough.md",
-  purpose: "The whole solve in words, for those who do not see the picture.",
-  text: ({ board, plan }) => {
-    const rules = plan.rules.lines.map(({ say }) => `- ${say}`).join("\n");
-    const acts = plan.acts.map(({ title, close, beats }) =>
-      [`## ${title}`, ...beats.map(({ placed }) => placed), close].join("\n\n"),
-    );
-    return `${[
-      `# ${board.puzzle.title}: walkthrough`,
-      `${creditOf(board.puzzle)}.`,
+  purpose: "The puzzle and its whole solve in words, for those who do not see the picture.",
+  needs: ["credit", "link", "consent"],
+  make: ({ board, plan }) =>
+    `${[
+      `# ${inMarkdown(board.puzzle.title)}: the walkthrough`,
+      `${inMarkdown(capital(creditOf(board.puzzle)))}.`,
       "Rows count from the top and columns from the left, in each grid by itself.",
+      "## The puzzle",
+      items(puzzleInWords(board)),
       "## The rules",
-      rules,
-      ...acts,
-    ].join("\n\n")}\n`;
-  },
+      items(plan.rules.lines.map(({ say }) => say)),
+      ...plan.acts.flatMap(({ title, close, beats }) => [
+        `## ${inMarkdown(title)}`,
+        ...beats.map(beatText),
+        inMarkdown(close),
+      ]),
+    ].join("\n\n")}\n`,
 };

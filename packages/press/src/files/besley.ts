@@ -1,5 +1,7 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { lettersIn } from "./letters-in.ts";
 
 const find = createRequire(import.meta.url);
 
@@ -7,4 +9,19 @@ const find = createRequire(import.meta.url);
 export const besleyCss = (): string => {
   const file = readFileSync(find.resolve("@fontsource-variable/besley/files/besley-latin-wght-normal.woff2"));
   return `@font-face{font-family:"Besley Variable";font-weight:400 900;src:url(data:font/woff2;base64,${file.toString("base64")}) format("woff2")}`;
+};
+
+/** The static weights as TrueType files, for programs that load no other (scripts/fonts.ts makes them). */
+export const besleyFiles = (): string[] => {
+  const folder = dirname(find.resolve("@solvewright/press/fonts/besley-latin-500.ttf"));
+  return readdirSync(folder)
+    .filter((name) => name.endsWith(".ttf"))
+    .sort()
+    .map((name) => join(folder, name));
+};
+
+/** The letters of a text that Besley lacks, each once. */
+export const beyondBesley = (text: string): string[] => {
+  const has = besleyFiles().map((file) => lettersIn(readFileSync(file)));
+  return [...new Set(text)].filter((letter) => !has.some((letters) => letters.has(letter.codePointAt(0)!)));
 };

@@ -1,0 +1,47 @@
+import type { Asked, Command } from "./command.ts";
+import { BadInput } from "./faults.ts";
+import { outputTo, type Streams } from "./output.ts";
+
+/** A fault of ours, by the usual number for it (sysexits.h, EX_SOFTWARE). */
+const ourFault = 70;
+
+const apology = (error: unknown): string =>
+  `This is a fault in Solvewright, not in what you did. Please send us these lines and the puzzle file, so that it can be mended.\n${
+    error instanceof Error ? error.stack : error
+  }`;
+
+/** Tells what went wrong; gives back the exit code. */
+export const tell = (error: unknown, asksJson: boolean, { out, err }: Streams): number => {
+  if (!(error instanceof BadInput)) {
+    err(`${apology(error)}\n`);
+    return ourFault;
+  }
+  if (asksJson) out(`${JSON.stringify({ problems: error.problems })}\n`);
+  else err(`${error.message}\n`);
+  return 2;
+};
+
+/** What is asked of a command, as plain data. */
+export interface Order {
+  readonly words: Asked["words"];
+  readonly flags: Asked["flags"];
+}
+
+/** Runs a command and tells what goes wrong; gives back the exit code. */
+export const carryOut = async (
+  command: Command,
+  { words, flags }: Order,
+  streams: Streams,
+  stopped: () => boolean,
+): Promise<number> => {
+  const out = outputTo(streams);
+  try {
+    const { run } = await command.load();
+    return await run({ words, flags, out, stopped });
+  } catch (error) {
+    out.done();
+    return tell(error, flags.json === true, streams);
+  } finally {
+    out.done();
+  }
+};

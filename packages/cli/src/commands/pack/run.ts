@@ -1,0 +1,95 @@
+import { basename, join } from "node:path";
+import { type Board, fingerprint, listed, type Solution } from "@solvewright/engine";
+import { type Deliverable, lackedBy, oneLine, readMeOf, type Show, withoutTurns } from "@solvewright/press";
+import { packFiles } from "@solvewright/press/files";
+import type { Asked, ExitCode, Run } from "../../command.ts";
+import { badUsage } from "../../faults.ts";
+import { unlessStopped, watching } from "../../long-work.ts";
+import { onlySolution, stoppedAt } from "../../one-solution.ts";
+import { printable } from "../../printable.ts";
+import { boardIn } from "../../puzzle-file.ts";
+import { namedDigits, planOf } from "../../show.ts";
+import { assets } from "./assets.ts";
+import { type PackFile, writePack } from "./folder.ts";
+
+const folderFor = ([file]: Asked["words"], to: string | boolean | undefined): string => {
+  if (to === "") throw badUsage("--to takes a folder.", { read: "--to", right: "the name of a folder" });
+  return typeof to === "string" ? to : join("out", basename(file!).replace(/(\.puzzle)?\.[^.]+$/, ""));
+};
+
+const written = (content: string | Uint8Array): string | Uint8Array =>
+  typeof content === "string" ? withoutTurns(content) : content;
+
+/** All files of a pack, in memory. Throws `Stopped`. */
+const filesOf = (show: Show, asked: Asked): PackFile[] => {
+  const watch = watching(asked);
+  const given = assets();
+  const fileOf = (deliverable: Deliverable): PackFile => {
+    const { name, purpose, make } = deliverable;
+    watch();
+    asked.out.progress("Making the files", name);
+    return { name, purpose, lacks: lackedBy(deliverable, show), content: written(make(show, given)) };
+  };
+  const readMe: Deliverable = {
+    name: "README.txt",
+    purpose: "What each file is for, and what is still wanted.",
+    needs: [],
+    make: () => readMeOf(packFiles, show),
+  };
+  return [readMe, ...packFiles].map(fileOf);
+};
+
+const refusedByDisk: Readonly<Record<string, string>> = {
+  EEXIST: "is a file and no folder",
+  ENOTDIR: "lies in a file and not in a folder",
+  EACCES: "may not be written to",
+  EPERM: "may not be written to",
+  EROFS: "may not be written to",
+  ENOSPC: "lies on a full disk",
+};
+
+const writing = async (to: string, show: Show, files: readonly PackFile[], force: boolean) => {
+  const { puzzle } = show.board;
+  const about = { title: withoutTurns(oneLine(puzzle.title)), puzzle: fingerprint(puzzle) };
+  try {
+    return await writePack(to, files, about, force);
+  } catch (error) {
+    const reason = refusedByDisk[(error as NodeJS.ErrnoException).code ?? ""];
+    if (!reason) throw error;
+    throw badUsage(`${printable(to)} ${reason}.`, { read: to, right: "a folder that may be written to" });
+  }
+};
+
+const showOf = (board: Board, solution: Solution, asked: Asked): Show | ExitCode => {
+  const plan = unlessStopped(() => planOf(board, asked));
+  if (!plan) return stoppedAt(asked, "Nothing has been written.");
+  if (plan.solved) return { board, plan, solution: namedDigits(board, solution) };
+  if (asked.flags.json) asked.out.json({ solved: false, verdict: "one" });
+  else asked.out.line("Reasoning does not reach the end of this puzzle, so there is no script to publish.");
+  return 1;
+};
+
+const ending = (to: string, files: readonly PackFile[], kept: readonly string[]): string[] => [
+  ...(kept.length > 0
+    ? [`${listed(kept)} ${kept.length === 1 ? "was" : "were"} changed by hand and kept; --force writes over them.`]
+    : []),
+  `${files.length - kept.length} files lie in ${printable(to)}.`,
+  "Open puzzle.png and script.md first; README.txt says what the others are for and what is still wanted.",
+];
+
+export const run: Run = async (asked) => {
+  const { out, words, flags } = asked;
+  const to = folderFor(words, flags.to);
+  const board = await boardIn(words[0]!, out);
+  const solution = onlySolution(board, asked);
+  if (typeof solution === "number") return solution;
+  const show = showOf(board, solution, asked);
+  if (typeof show === "number") return show;
+  const files = unlessStopped(() => filesOf(show, asked));
+  if (!files) return stoppedAt(asked, "Nothing has been written.");
+  const { kept } = await writing(to, show, files, flags.force === true);
+  const names = files.map(({ name }) => name);
+  if (flags.json) out.json({ folder: to, files: names, kept });
+  else for (const line of ending(to, files, kept)) out.line(line);
+  return 0;
+};

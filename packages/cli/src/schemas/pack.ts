@@ -1,0 +1,25 @@
+import * as z from "zod";
+
+const fact = z.enum(["credit", "link", "date", "consent"]);
+
+/** What `pack --json` prints. */
+export const packSchema = z.strictObject({
+  folder: z.string(),
+  files: z.array(z.string()),
+  kept: z.array(z.string()).describe("Changed by hand, so not written over."),
+});
+
+/** The manifest.json of a pack. */
+export const manifestSchema = z.strictObject({
+  pack: z.literal(1),
+  title: z.string(),
+  puzzle: z.string().describe("The puzzle's fingerprint."),
+  files: z.array(
+    z.strictObject({
+      name: z.string(),
+      purpose: z.string(),
+      lacks: z.array(fact).describe("What it should not go out without and is not known yet."),
+      sha256: z.string().regex(/^[0-9a-f]{64}$/),
+    }),
+  ),
+});

@@ -1,0 +1,20 @@
+import * as z from "zod";
+import { checkSchema } from "./check.ts";
+import { manifestSchema, packSchema } from "./pack.ts";
+import { problemsSchema } from "./problems.ts";
+import { unplannedSchema } from "./unplanned.ts";
+import { whySchema } from "./why.ts";
+
+/** The form of everything that a command prints for machines, by name; that of a plan is the engine's. */
+export const schemas = {
+  check: checkSchema,
+  why: whySchema,
+  pack: packSchema,
+  manifest: manifestSchema,
+  unplanned: unplannedSchema,
+  problems: problemsSchema,
+};
+
+/** The same as JSON Schema. */
+export const publishedSchemas = (): ReadonlyMap<string, object> =>
+  new Map(Object.entries(schemas).map(([name, schema]) => [name, z.toJSONSchema(schema, { target: "draft-2020-12" })]));

@@ -1,0 +1,10 @@
+import * as z from "zod";
+
+/** What `why --json` prints; its steps are as in a running order. */
+export const whySchema = z.strictObject({
+  answer: z.enum(["is", "cannot", "can", "unknown"]),
+  steps: z.array(
+    z.looseObject({ n: z.int().min(1), technique: z.string(), level: z.int().min(1).max(5), say: z.string() }),
+  ),
+  say: z.string(),
+});

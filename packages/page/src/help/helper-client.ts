@@ -1,0 +1,89 @@
+import type { App } from "../app/app.ts";
+import { answered } from "../app/help-actions.ts";
+import { lacking, saying, type State } from "../app/state.ts";
+import type { Answered, Ask, Posted } from "./asks.ts";
+
+/** The worker's program stands in the page packed (gzip, base64), since it is larger than all the rest. */
+const unpacked = async (packed: string): Promise<string> => {
+  const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
+  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
+};
+
+type Send = (ask: Ask) => number;
+interface Line {
+  readonly send: Send;
+  close(): void;
+}
+
+/** One worker and what it answers. */
+const lineTo = (program: string, heard: (answer: Answered) => void): Line => {
+  const worker = new Worker(program);
+  let id = 0;
+  worker.onmessage = ({ data }: MessageEvent<Answered>) => heard(data);
+  return {
+    send: (ask) => {
+      worker.postMessage({ id: ++id, ...ask } satisfies Posted);
+      return id;
+    },
+    close: () => worker.terminate(),
+  };
+};
+
+const failed = (state: State): State =>
+  saying({ ...lacking(state, "asking"), remark: "Help has no answer to that." }, "Help has no answer to that.");
+
+/** Works out the show's running order in a worker of its own, and ends it. */
+const withOrder = (program: string, start: Ask, heard: (answer: Answered) => void): void => {
+  const line = lineTo(program, (answer) => {
+    if ("failed" in answer) return line.close();
+    if (answer.reply !== "order") return;
+    heard(answer);
+    line.close();
+  });
+  line.send(start);
+  line.send({ ask: "order" });
+};
+
+/** Asks the helper whatever the state says is to be asked, and puts the answers into the state. */
+export const helperFor = async (app: App, packed: string): Promise<void> => {
+  const start: Ask = { ask: "start", puzzle: app.ground.data.puzzle };
+  const program = URL.createObjectURL(new Blob([await unpacked(packed)], { type: "text/javascript" }));
+  let waiting: { readonly id: number; readonly ask: Ask } | undefined;
+
+  const heard = (answer: Answered): void => {
+    const isAwaited = waiting?.id === answer.id;
+    if (isAwaited) waiting = undefined;
+    if ("failed" in answer) {
+      if (isAwaited) app.update(failed);
+      return;
+    }
+    if (answer.reply === "start" || isAwaited) app.update((state, moment) => answered(state, answer, moment));
+  };
+  const begun = (): Line => {
+    const fresh = lineTo(program, heard);
+    fresh.send(start);
+    return fresh;
+  };
+  let line = begun();
+
+  const ask = (asking: Ask | undefined): void => {
+    // What is no longer wanted is stopped: a worker has no other way.
+    if (waiting) {
+      line.close();
+      line = begun();
+      learn();
+    }
+    waiting = asking && { id: line.send(asking), ask: asking };
+  };
+  const learn = (): void => {
+    const { plan } = app.state();
+    if (plan) line.send({ ask: "learn", plan });
+  };
+  app.watch(({ asking }, before) => {
+    if (asking !== before.asking && asking !== waiting?.ask && (asking || waiting)) ask(asking);
+  });
+  withOrder(program, start, (answer) => {
+    app.update((state, moment) => ("failed" in answer ? state : answered(state, answer, moment)));
+    learn();
+  });
+};

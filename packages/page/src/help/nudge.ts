@@ -1,0 +1,66 @@
+import {
+  type Burst,
+  burstFrom,
+  digitsOf,
+  isSettled,
+  type Knowledge,
+  type Plan,
+  withRemoved,
+} from "@solvewright/engine";
+import type { Ask, Nudge, Reply, Told } from "./asks.ts";
+import { cellOf, type Helped } from "./helped.ts";
+import { knownIn, wrongIn } from "./known.ts";
+import { concludedIn, useSaid, whereSaid } from "./nudge-words.ts";
+import { beatHere } from "./show-beats.ts";
+import { textOf, toldOf } from "./told.ts";
+
+/** A line is no longer than one breath (the speech rules); what does not fit is told by the next nudge. */
+const mostWords = 40;
+const wordsIn = (text: string): number => text.split(/\s+/).length;
+
+const inOneBreath = (helped: Helped, burst: Burst, state: Knowledge): Told => {
+  for (let many = burst.length; many > 1; many--) {
+    const told = toldOf(helped, burst.slice(0, many), state, "pointing");
+    if (wordsIn(textOf(told.parts)) <= mostWords) return told;
+  }
+  return toldOf(helped, burst.slice(0, 1), state, "pointing");
+};
+
+const burstHere = (helped: Helped, state: Knowledge, eye: readonly string[]): Burst | undefined => {
+  const work = burstFrom(state, helped.board, helped.judge, { eye: eye.map((name) => cellOf(helped, name)) });
+  let step = work.next();
+  while (!step.done) step = work.next();
+  return step.value;
+};
+
+const nudgeOf = (helped: Helped, line: Told, before: Knowledge): Nudge => {
+  const hinted = { board: helped.board, before, step: line.steps[0]! };
+  const placed = line.steps.flatMap(({ places }) => Object.keys(places));
+  const cells = placed.length > 0 ? placed : line.steps.flatMap(concludedIn);
+  return { where: whereSaid(hinted), use: useSaid(hinted), line, cells };
+};
+
+/** What can be seen next from the solver's board: as the show says it where it fits, else worked out from here. */
+export const nudgeFor = (
+  helped: Helped,
+  { position, eye, told }: Extract<Ask, { ask: "nudge" }>,
+  plan: Plan | undefined,
+): Reply => {
+  const state = withTold(helped, knownIn(helped, position), told);
+  const wrong = wrongIn(helped, position).length;
+  const isDone = helped.board.canvas.names.every((_, cell) => isSettled(state, cell));
+  if (isDone || !helped.solution) return { reply: "nudge", wrong };
+  const shown = plan && beatHere(helped, plan, state);
+  const burst = shown ? undefined : burstHere(helped, state, eye);
+  const line = shown ?? (burst && inOneBreath(helped, burst, state));
+  return { reply: "nudge", wrong, ...(line ? { nudge: nudgeOf(helped, line, state) } : {}) };
+};
+
+const withTold = (helped: Helped, state: Knowledge, told: Readonly<Record<string, readonly number[]>>): Knowledge =>
+  withRemoved(
+    state,
+    Object.entries(told).flatMap(([name, digits]): [number, ReturnType<typeof digitsOf>][] => {
+      const cell = cellOf(helped, name);
+      return isSettled(state, cell) ? [] : [[cell, digitsOf(digits)]];
+    }),
+  );

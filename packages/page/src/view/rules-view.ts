@@ -1,0 +1,107 @@
+import { type Board, canvasOf, listed, type Place } from "@solvewright/engine";
+import { boardSvg, type RuleText } from "@solvewright/press";
+import type { Ground } from "../solve/ground.ts";
+import { curly } from "../words/curly.ts";
+import { drawing, el } from "./el.ts";
+
+interface Window {
+  readonly row: number;
+  readonly column: number;
+  readonly down: number;
+  readonly across: number;
+  /** The plainer the better: side by side, then one above the other or aslant, early on the clue. */
+  readonly cost: number;
+}
+
+const windowOn = (a: Place, b: Place, index: number): Window => {
+  const [row, column] = [Math.min(a.row, b.row), Math.min(a.column, b.column)];
+  const [down, across] = [Math.abs(a.row - b.row) + 1, Math.abs(a.column - b.column) + 1];
+  return { row, column, down, across, cost: (down - 1) * 100 + (across > 1 ? 0 : 50) + index };
+};
+
+/** Two neighbouring cells of a clue, on which it can be seen best. */
+const windowsOn = (subject: Board, id: string): (Window & { readonly id: string })[] => {
+  const places = (subject.rule(id)?.cells ?? []).map((cell) => subject.canvas.places[cell]!);
+  const pairs = places.length === 1 ? [[places[0]!, places[0]!] as const] : places.slice(1).map((to, k) => [places[k]!, to] as const);
+  return pairs
+    .map(([from, to], k) => ({ ...windowOn(from, to, k), id }))
+    .filter(({ down, across }) => down <= 2 && across <= 2);
+};
+
+/** The puzzle's clues of these ids alone, on no grid. */
+const clueAlone = (subject: Board, id: string): Board => ({
+  ...subject,
+  puzzle: { ...subject.puzzle, grids: [], givens: new Map(), canvas: canvasOf([]) },
+  rules: subject.rules.filter((rule) => rule.id === id),
+});
+
+const asPage = { theme: "variables", sentences: false } as const;
+
+const cluePicture = (subject: Board, { id, row, column, down, across }: Window & { readonly id: string }): HTMLElement => {
+  const window = { left: column - 1, top: row - 1, right: column - 1 + across, bottom: row - 1 + down };
+  const picture = drawing(boardSvg(clueAlone(subject, id), { ...asPage, window, id: `of-${id.replace("/", "-")}` }), "rule-picture cells-behind");
+  picture.dataset.shape = `${across}x${down}`;
+  return picture;
+};
+
+/** Of a rule with clues, one of them; of the rest the whole board, with what it draws there. */
+const pictureOf = (subject: Board, { ids }: RuleText, k: number): HTMLElement => {
+  const [best] = ids.flatMap((id) => windowsOn(subject, id)).sort((x, y) => x.cost - y.cost);
+  if (best) return cluePicture(subject, best);
+  const bare = { ...subject, puzzle: { ...subject.puzzle, givens: new Map() }, rules: subject.rules.filter(({ id }) => ids.includes(id)) };
+  return drawing(boardSvg(bare, { ...asPage, id: `rule-${k}` }), "rule-picture");
+};
+
+const paragraphs = (text: string): HTMLElement[] =>
+  text.split(/\n\s*\n/).map((paragraph) => el("p", {}, paragraph.replaceAll(/\s*\n\s*/g, " ")));
+
+const setterNames = ({ data }: Ground): string => listed(data.setters.map(({ name }) => name));
+
+/** "In Maud Ferrier's words". */
+const wordingElement = (ground: Ground): HTMLElement | undefined => {
+  const { wording, notes, setters } = ground.data;
+  if (!wording && !notes) return undefined;
+  const whose = setters.length > 0 ? `In the words of ${setterNames(ground)}` : "In the setter’s words";
+  return el(
+    "div",
+    { class: "wording" },
+    el("h3", {}, whose),
+    ...paragraphs([wording, notes].filter((text) => text !== undefined).join("\n\n")),
+  );
+};
+
+const ruleElement = (subject: Board, rule: RuleText, k: number): HTMLElement =>
+  el(
+    "li",
+    { class: "rule" },
+    pictureOf(subject, rule, k),
+    el("p", {}, el("b", {}, `${rule.title}. `), curly(rule.say), ...rule.notes.map((note) => ` ${curly(note)}`)),
+  );
+
+const leftToYou = ({ data }: Ground): HTMLElement[] =>
+  data.unchecked.length === 0 ? [] : [el("p", { class: "aside" }, "A rule in words alone is yours to keep: nothing here checks it.")];
+
+/** All the rules of the puzzle: the setter's wording, then each with its drawing, then what missing marks mean. */
+export const rulesElement = (ground: Ground, subject: Board): HTMLElement => {
+  const wording = wordingElement(ground);
+  return el(
+    "section",
+    { class: "rules", "aria-labelledby": "rules-title" },
+    el("h2", { id: "rules-title", tabindex: -1 }, "Rules"),
+    wording,
+    wording ? el("h3", {}, "One by one") : undefined,
+    el("ul", {}, ...ground.data.rules.map((rule, k) => ruleElement(subject, rule, k))),
+    ...ground.data.missing.map((text) => el("p", { class: "aside" }, text)),
+    ...leftToYou(ground),
+  );
+};
+
+/** Who made it, with a link where there is one. */
+export const creditElement = ({ data }: Ground): HTMLElement => {
+  const names = data.setters.flatMap(({ name, link }, k) => {
+    const before = k === 0 ? "" : k === data.setters.length - 1 ? " and " : ", ";
+    const safe = link && /^https?:\/\//i.test(link) ? link : undefined;
+    return [before, safe ? el("a", { href: safe, rel: "noopener noreferrer", target: "_blank" }, name) : name];
+  });
+  return el("p", { class: "by" }, ...(names.length > 0 ? ["by ", ...names] : ["setter not named yet"]));
+};

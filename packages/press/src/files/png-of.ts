@@ -1,0 +1,20 @@
+import { Resvg } from "@resvg/resvg-js";
+import { besleyFiles, beyondBesley } from "./besley.ts";
+
+/** What is set in letters: the text elements' content. */
+const textsIn = (svg: string): string => [...svg.matchAll(/<text[^>]*>([^<]*)/g)].map(([, text]) => text).join("");
+
+/**
+ * An SVG in the static setting as PNG. Its letters come from our own fonts, so that it looks the same everywhere; only
+ * where a text has letters that those lack, the machine's fonts are asked too, since a letter would vanish silently.
+ */
+export const pngOf = (svg: string): Uint8Array =>
+  new Resvg(svg, {
+    font: {
+      fontFiles: besleyFiles(),
+      loadSystemFonts: beyondBesley(textsIn(svg)).length > 0,
+      defaultFontFamily: "Besley",
+    },
+  })
+    .render()
+    .asPng();
