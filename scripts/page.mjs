@@ -13,7 +13,7 @@ const folder = join(root, "packages/page/dist");
 export const pageFile = join(folder, "page.html");
 
 /** The page with a puzzle in it must stay below that. */
-const mostBytes = 360_000;
+const mostBytes = 370_000;
 
 const options = {
   absWorkingDir: root,
@@ -80,7 +80,7 @@ export const buildPage = async () => {
   const helper = gzipSync(worker, { level: 9 }).toString("base64");
   const parts = { policy: policyFor(script, css), style: css, helper, script };
   const template = readFileSync(join(source, "page.html"), "utf8");
-  const page = template.replace(/__(policy|style|helper|script)__/g, (_, part) => parts[part]);
+  const page = template.replace(/(\/\*)?__(policy|style|helper|script)__(\*\/)?/g, (_, __, part) => parts[part]);
   if (page.length > mostBytes) throw new Error(`the try-it page has ${page.length} bytes, more than ${mostBytes}`);
   mkdirSync(folder, { recursive: true });
   writeFileSync(`${pageFile}.part`, page);

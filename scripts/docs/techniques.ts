@@ -18,6 +18,11 @@ const usual: Readonly<Record<string, string>> = {
   "hidden-pair": "hidden pair",
   "hidden-triple": "hidden triple",
   "sums-left": "innies and outies",
+  "x-wing": "X-wing",
+  swordfish: "swordfish",
+  "xy-wing": "XY-wing",
+  "xyz-wing": "XYZ-wing",
+  "w-wing": "W-wing",
   "what-if": "bifurcation",
   "long-what-if": "bifurcation",
 };
@@ -99,17 +104,11 @@ const examples = (): ReadonlyMap<string, Example> => {
 };
 
 const entry = ({ name, level, about = commentOn(name) }: Named, example: Example | undefined): string => {
-  if (!example) throw new Error(`no solve of scripts/docs/solves.ts shows ${name}`);
   const called = usual[name] ? ` Usually called: ${usual[name]} (common practice).` : "";
-  return `## ${name}
-
-Level ${level}. ${about}${called}
-
-- Pointing: "${example.pointing}"
-- Placed: "${example.placed}"
-
-From ${example.title}.
-`;
+  const shown = example
+    ? `- Pointing: "${example.pointing}"\n- Placed: "${example.placed}"\n\nFrom ${example.title}.`
+    : "A solve that shows it is still wanted (scripts/docs/solves.ts).";
+  return `## ${name}\n\nLevel ${level}. ${about}${called}\n\n${shown}\n`;
 };
 
 export const techniquesPage = (): string => {

@@ -1,6 +1,7 @@
 import type { Asked, Command } from "./command.ts";
 import { BadInput } from "./faults.ts";
 import { outputTo, type Streams } from "./output.ts";
+import type { Threads } from "./threads.ts";
 
 /** A fault of ours, by the usual number for it (sysexits.h, EX_SOFTWARE). */
 const ourFault = 70;
@@ -33,11 +34,12 @@ export const carryOut = async (
   { words, flags }: Order,
   streams: Streams,
   stopped: () => boolean,
+  threads?: Threads,
 ): Promise<number> => {
   const out = outputTo(streams);
   try {
     const { run } = await command.load();
-    return await run({ words, flags, out, stopped });
+    return await run({ words, flags, out, stopped, ...(threads ? { threads } : {}) });
   } catch (error) {
     out.done();
     return tell(error, flags.json === true, streams);

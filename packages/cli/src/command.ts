@@ -1,4 +1,5 @@
 import type pico from "picocolors";
+import type { Threads } from "./threads.ts";
 
 /** Where a command prints. What goes to `line` and `json` is its answer; progress and notes are beside it. */
 export interface Output {
@@ -20,6 +21,8 @@ export interface Asked {
   readonly out: Output;
   /** True once the user has asked to stop. */
   stopped(): boolean;
+  /** Left out where the program has only this one. */
+  readonly threads?: Threads;
 }
 
 /** 0 done; 1 a negative finding; 2 bad input or usage; 3 stopped. */

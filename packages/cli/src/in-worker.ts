@@ -17,7 +17,7 @@ export const inWorker =
   (command, order, streams) =>
     new Promise((resolve) => {
       const task: Task = { command: command.name, order, terminal: streams.terminal, stop: new SharedArrayBuffer(1) };
-      const worker = new Worker(source, { eval: true, workerData: { ...task, home } });
+      const worker = new Worker(source, { eval: true, workerData: { ...task, source, home } });
       const end = (code: number): void => {
         process.off("SIGINT", interrupt);
         void worker.terminate();

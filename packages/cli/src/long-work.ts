@@ -1,7 +1,8 @@
+import type { Growing } from "@solvewright/engine";
 import type { Asked } from "./command.ts";
 
 /** The user asked to stop. */
-class Stopped extends Error {}
+export class Stopped extends Error {}
 
 /** How long work goes on before it shows that it does, in milliseconds. */
 const unseen = 50;
@@ -38,4 +39,25 @@ export const unlessStopped = <T>(work: () => T): T | undefined => {
     if (error instanceof Stopped) return undefined;
     throw error;
   }
+};
+
+/** What was found, and whether that was all. */
+export interface Found<T> {
+  readonly found: readonly T[];
+  readonly isStopped: boolean;
+}
+
+/** Runs work that finds one thing after another, watched; where the user stops it, what it had found is given. */
+export const asFarAsKnown = <T>(work: Growing<T>, asked: Asked, show: () => void): Found<T> => {
+  let known: readonly T[] = [];
+  function* noting(): Growing<T> {
+    for (;;) {
+      const step = work.next();
+      if (step.done) return step.value;
+      known = step.value.known;
+      yield step.value;
+    }
+  }
+  const found = unlessStopped(() => carriedOut(noting(), asked, show));
+  return { found: found ?? known, isStopped: !found };
 };

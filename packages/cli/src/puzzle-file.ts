@@ -8,7 +8,7 @@ const problemText = ({ line, column, read: found, right }: Problem): string =>
   `Line ${line}, column ${column}: ${found}\n  Right: ${right}.`;
 
 /** Everything that is wrong in a file. */
-const faultyFile = (file: string, problems: readonly Problem[]): BadInput => {
+export const faultyFile = (file: string, problems: readonly Problem[]): BadInput => {
   const head = `${file}: ${problems.length === 1 ? "one fault" : `${counted(problems.length)} faults`}.`;
   const texts = problems.map(problemText).map((text) => text.split("\n").map(printable).join("\n"));
   return new BadInput([printable(head), ...texts].join("\n"), problems);
@@ -20,7 +20,8 @@ const reasons: Readonly<Record<string, readonly [said: string, right: string]>> 
   EACCES: ["may not be read", "a file that you may read"],
 };
 
-const bytesOf = async (file: string): Promise<Uint8Array> => {
+/** Throws where there is none that can be read. */
+export const bytesOf = async (file: string): Promise<Uint8Array> => {
   try {
     return await readFile(file);
   } catch (error) {

@@ -2,6 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { accept, fingerprint, read } from "@solvewright/engine";
 import { describe, expect, test } from "vitest";
 import { carryOut } from "./carry-out.ts";
 import { commands } from "./registry.ts";
@@ -104,6 +105,16 @@ describe("for machines", () => {
   });
 });
 
+test.each([
+  ["several", several, ["first-solution.svg", "second-solution.svg"]],
+  ["none", none, ["clash.svg"]],
+])("check draws what it found: %s", async (name, puzzle, files) => {
+  const to = join(folder, `drawn-${name}`);
+  await asked(["check", puzzle, "--pictures", to]);
+  expect(readdirSync(to).sort()).toEqual(files);
+  for (const file of files) expect(readFileSync(join(to, file), "utf8")).toMatch(/^<svg/);
+});
+
 describe("pack", () => {
   const to = join(folder, "pack");
   test("writes whole files, says what to open, and the same bytes twice", async () => {
@@ -132,5 +143,46 @@ describe("pack", () => {
     expect(readFileSync(join(to, "rules.txt"), "utf8")).toBe("mine");
     await asked(["pack", one, "--to", to, "--force"]);
     expect(readFileSync(join(to, "rules.txt"), "utf8")).not.toBe("mine");
+  });
+});
+
+describe("why from a board", () => {
+  const print = fingerprint(accept(read(readFileSync(one, "utf8")))!);
+  const board = (name: string, content: object): string => {
+    const path = join(folder, name);
+    writeFileSync(path, JSON.stringify({ board: 1, puzzle: print, ...content }));
+    return path;
+  };
+  const answer = async (...args: string[]) => JSON.parse((await asked(["why", one, ...args, "--json"])).out);
+  // By hand: the grid is 1234 3421 2143 4312.
+  test("a digit that is right is not given away", async () =>
+    expect(await answer("r1c3", "3")).toMatchObject({ answer: "can", steps: [] }));
+  test("a wrong entry is pointed out first and left aside", async () => {
+    const found = await answer("r2c3", "3", "--board", board("wrong.json", { settled: { r1c3: 3, r4c1: 3 } }));
+    expect(found).toMatchObject({ answer: "cannot", wrong: ["r4c1"] });
+    expect(found.say).toMatch(/^Row 4, column 1 is wrong/);
+  });
+  test("what is settled there is leant on", async () => {
+    const found = await answer("r2c4", "2", "--board", board("right.json", { settled: { r2c3: 2 } }));
+    expect(found.steps).toHaveLength(1);
+    expect(found.steps[0].because.facts).toEqual({ r2c3: [2] });
+  });
+  test.each([
+    ["another puzzle's", { puzzle: "0" }],
+    ["with a cell that is none", { settled: { r9c9: 1 } }],
+    ["with a digit that can't be", { marks: { r1c3: [9] } }],
+  ])("a board file %s is refused", async (_, content) => {
+    const { code, err } = await asked(["why", one, "r1c3", "3", "--board", board("odd.json", content)]);
+    expect(code).toBe(2);
+    expect(err).toContain("Right: ");
+  });
+  test("a beat that is none is refused, saying which there are", async () =>
+    expect((await asked(["why", one, "r1c3", "1", "--at", "99"])).err).toMatch(
+      /beat of the running order, \d+ to \d+/,
+    ));
+  test("the reason is drawn", async () => {
+    const picture = join(folder, "reason.svg");
+    await asked(["why", one, "r2c4", "2", "--picture", picture]);
+    expect(readFileSync(picture, "utf8")).toMatch(/^<svg/);
   });
 });

@@ -1,6 +1,6 @@
 import type { Board } from "../src/board/board.ts";
 import { type Digits, listOf } from "../src/board/digits.ts";
-import type { Step } from "../src/deduce/step.ts";
+import type { Relation, SpotFact, Step } from "../src/deduce/step.ts";
 import type { Plan, PlanBeat } from "../src/order/plan.ts";
 import { type Definition, definitionOf } from "../src/prove/definition.ts";
 import { prove } from "../src/prove/prove.ts";
@@ -107,18 +107,13 @@ interface Written {
 const namesCell = (place: Place, spot: { house: string; cells: readonly string[] }, cell: string): boolean =>
   spot.cells.includes(cell) || !(place.apart.get(spot.house) ?? []).some((cells) => cells.includes(cell));
 
+const noReason = { facts: {}, spots: [], relations: [], houses: [], rules: [], recalls: [], limits: [] };
+const nothing = { places: {}, removes: {}, spots: [], relates: [] };
+
 /** Whether a rule, taken by itself, forbids the digit there: nothing else demanded, all digits of the grids allowed. */
 const aloneForbids = (place: Place, rule: string, cell: string, digit: Digit): boolean =>
-  prove(
-    {
-      places: {},
-      removes: { [cell]: [digit] },
-      spots: [],
-      relates: [],
-      because: { facts: {}, spots: [], relations: [], houses: [], rules: [rule], recalls: [], limits: [] },
-    },
-    place.about,
-  ).verdict === "proved";
+  prove({ ...nothing, removes: { [cell]: [digit] }, because: { ...noReason, rules: [rule] } }, place.about).verdict ===
+  "proved";
 
 interface Look {
   readonly place: Place;
@@ -145,10 +140,55 @@ const isShown = (look: Look, cell: string, digits: readonly Digit[]): boolean =>
   look.state.settled.has(cell) ||
   look.place.domain(cell).every((digit) => digits.includes(digit) || isAccounted(look, cell, digit));
 
-const factsShown = (look: Look, step: Step): boolean =>
-  Object.entries(step.because.facts).every(([cell, digits]) =>
-    isShown({ ...look, rules: step.because.rules }, cell, digits),
+const isNarrower = (spot: SpotFact, { digit, house, cells }: SpotFact): boolean =>
+  spot.digit === digit && spot.house === house && spot.cells.every((cell) => cells.includes(cell));
+
+/** A digit's places: written or said, or accounted for in every other cell of a complete house. */
+const isSpotShown = (look: Look, spot: SpotFact): boolean => {
+  if ([...look.written.spots, ...look.said.flatMap(({ spots }) => spots)].some((other) => isNarrower(other, spot)))
+    return true;
+  const house = look.place.about.houses.get(spot.house);
+  const cells = house?.cells.map((cell) => look.place.about.names[cell]!) ?? [];
+  const others = cells.filter((cell) => !spot.cells.includes(cell));
+  return (
+    house !== undefined &&
+    listOf(house.digits).length === cells.length &&
+    others.every(
+      (cell) =>
+        look.state.settled.has(cell) ||
+        !look.place.domain(cell).includes(spot.digit) ||
+        isAccounted(look, cell, spot.digit),
+    )
   );
+};
+
+const cellsOf = (relation: Relation): readonly string[] =>
+  "same" in relation
+    ? relation.same
+    : "less" in relation
+      ? relation.less
+      : "sum" in relation
+        ? relation.sum
+        : relation.parity;
+
+/** Whether a rule, taken by itself, makes the relation hold. */
+const aloneRelates = (place: Place, rule: string, relation: Relation): boolean =>
+  prove({ ...nothing, relates: [relation], because: { ...noReason, rules: [rule] } }, place.about).verdict === "proved";
+
+const isRelationShown = ({ place, state, said, rules }: Look, relation: Relation): boolean =>
+  said.some(({ relates }) => relates.some((other) => JSON.stringify(other) === JSON.stringify(relation))) ||
+  cellsOf(relation).every((cell) => state.settled.has(cell)) ||
+  rules.some((rule) => aloneRelates(place, rule, relation));
+
+/** What a step leans on that this look does not show, by name. */
+const unshownIn = (look: Look, { because }: Step): string[] => [
+  ...Object.entries(because.facts).flatMap(([cell, digits]) => (isShown(look, cell, digits) ? [] : [cell])),
+  ...because.spots.flatMap((spot) => (isSpotShown(look, spot) ? [] : [`${spot.digit} in ${spot.house}`])),
+  ...because.relations.flatMap((relation) => (isRelationShown(look, relation) ? [] : [JSON.stringify(relation)])),
+];
+
+const factsShown = (look: Look, step: Step): boolean =>
+  unshownIn({ ...look, rules: step.because.rules }, step).length === 0;
 
 const unshownMarks = (look: Look, beat: PlanBeat): string[] => {
   const faults: string[] = [];
@@ -194,8 +234,9 @@ export const audit = (plan: Plan, board: Board, { proofs = true } = {}): Audit =
       const again = step.because.recalls.map((earlier) => byNumber.get(String(earlier))!);
       if (again.length > 2) faults.push(`step ${n} recalls more than two steps`);
       const look: Look = { place, state, written, said: [...said, ...again], rules: step.because.rules };
-      for (const [cell, digits] of Object.entries(step.because.facts))
-        if (!isShown(look, cell, digits)) unshown.push(`step ${n}: ${cell}`);
+      for (const earlier of again)
+        if (Number(earlier.n) >= Number(n)) faults.push(`step ${n} recalls ${earlier.n}, which was not before it`);
+      unshown.push(...unshownIn(look, step).map((what) => `step ${n}: ${what}`));
       for (const earlier of again)
         if (!factsShown({ ...look, said: [...said, ...again.filter((other) => other !== earlier)] }, earlier))
           unshown.push(`step ${n} recalls ${earlier.n}`);

@@ -38,7 +38,8 @@ const load = async (): Promise<Run> => {
   }
 };
 
-const ask = async (program: string, models: number, options: readonly string[] = []): Promise<Answer> => {
+/** Up to so many models of a program. */
+export const ask = async (program: string, models: number, options: readonly string[] = []): Promise<Answer> => {
   loaded ??= load();
   const run = await loaded;
   const answer = run(program, models, options);
@@ -84,7 +85,8 @@ const programOf = (puzzle: Puzzle, index: number): string => {
   return binding.replace(new RegExp(`(?<![\\w"])(${ownNames.join("|")})(?![\\w"])`, "g"), `$1_${index}`);
 };
 
-const together = (puzzles: readonly Puzzle[]): string => {
+/** One program whose models are the solutions of all these puzzles. */
+export const together = (puzzles: readonly Puzzle[]): string => {
   const actives = puzzles.map((_, k) => `active_${k}`);
   return [
     `{ ${actives.join("; ")} } = 1.`,

@@ -7,6 +7,12 @@ export interface Filled {
   digit(row: number, column: number): number;
 }
 
+/** A file of one grid, to be filled: the grid's keys beside its id, and its rules as they stand in the file. */
+export interface DrawnBoard {
+  readonly grid: string;
+  readonly rules: readonly string[];
+}
+
 /** What a kind brings to the laws and the gallery, in `rules/kinds/KIND.cases.ts` as `cases`. Test only. */
 export interface KindCases {
   /** Whole tiny puzzle files (at most 4x4) for the laws: usual, none, several, digits from 0, the least lengths, ... */
@@ -16,6 +22,8 @@ export interface KindCases {
    * default boxes) obeys, or undefined where chance found none.
    */
   random(random: Random, board: Filled): unknown;
+  /** Where few fillings of such a board obey it: a board with it, at random, on which fillings are then searched for. */
+  board?(random: Random): DrawnBoard;
   /** For the gallery: a puzzle file of one grid with this rule, a filling that obeys it and one that breaks only it. */
   readonly example: { readonly puzzle: string; readonly obeys: string; readonly breaks: string };
 }

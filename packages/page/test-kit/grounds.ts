@@ -3,11 +3,11 @@ import { accept, type Board, compile, read } from "@solvewright/engine";
 import { pageDataOf } from "@solvewright/press";
 import { type Ground, groundOf } from "../src/solve/ground.ts";
 
-export const boardOf = (text: string): Board => compile(accept(read(text))!);
-export const exampleText = (name: string): string =>
+const boardOf = (text: string): Board => compile(accept(read(text))!);
+const exampleText = (name: string): string =>
   readFileSync(new URL(`../../../examples/${name}.puzzle.yaml`, import.meta.url), "utf8");
 
-export const millBoard: Board = boardOf(exampleText("paper-mill"));
+const millBoard: Board = boardOf(exampleText("paper-mill"));
 export const mill: Ground = groundOf(pageDataOf(millBoard));
 export const small: Ground = groundOf(
   pageDataOf(

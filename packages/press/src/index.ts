@@ -15,6 +15,7 @@ export { dataMark, pageOf, titleMark } from "./page/page-of.ts";
 export { type Extent, extentOf, grown } from "./scene/extent.ts";
 export type { Figure } from "./scene/figure.ts";
 export { type Scene, sceneOf } from "./scene/scene.ts";
+export { clashPicture, differPictures } from "./soundness/pictures.ts";
 export { type LetteredReason, lettersOf } from "./step/letters.ts";
 export { type SvgOptions, svgOf } from "./svg/svg.ts";
 export { type Colour, cssVariables, faces, type Theme, themes, tintShares, units } from "./tokens.ts";

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { checkSchema } from "./check.ts";
+import { checkLineSchema } from "./check-line.ts";
 import { manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
 import { unplannedSchema } from "./unplanned.ts";
@@ -8,6 +9,7 @@ import { whySchema } from "./why.ts";
 /** The form of everything that a command prints for machines, by name; that of a plan is the engine's. */
 export const schemas = {
   check: checkSchema,
+  "check-line": checkLineSchema,
   why: whySchema,
   pack: packSchema,
   manifest: manifestSchema,

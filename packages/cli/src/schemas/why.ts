@@ -1,8 +1,10 @@
 import * as z from "zod";
+import { cell } from "./parts.ts";
 
 /** What `why --json` prints; its steps are as in a running order. */
 export const whySchema = z.strictObject({
   answer: z.enum(["is", "cannot", "can", "unknown"]),
+  wrong: z.array(cell).describe("Cells settled wrongly on the board asked from; left aside."),
   steps: z.array(
     z.looseObject({ n: z.int().min(1), technique: z.string(), level: z.int().min(1).max(5), say: z.string() }),
   ),

@@ -49,7 +49,7 @@ const housesOf = (grid: Grid, index: number, canvas: Canvas): House[] => {
 };
 
 const instancesOf = (puzzle: Puzzle, kinds: readonly Kind[]): RuleInstance[] => {
-  const setting = settingOf(puzzle, kinds);
+  const setting = settingOf(puzzle, kinds, { trusting: true });
   return puzzle.rules.map((entry) => {
     const kind = kindNamed(entry.kind, kinds);
     const instance = kind && resolved(entry, kind, setting);

@@ -108,14 +108,17 @@ const filled = (board: Board, steps: readonly Deduction[]): string => {
   return board.domains.map((_, cell) => digits.get(cell) ?? ".").join("");
 };
 
-test.each([3, 9])("line %i of the hardest is solved whole, what-ifs and all, as its source says", (line) => {
+test.each([
+  [3, "by patterns alone"],
+  [11, "what-ifs and all"],
+])("line %i of the hardest is solved whole, %s, as its source says", (line, how) => {
   const [givens, solution] = hardest[line - 1]!;
   const board = classic(givens);
   const { bursts, solved, judge } = chained(board);
   const steps = bursts.flat();
   expect({ solved, refusals: judge.refusals }).toEqual({ solved: true, refusals: [] });
   expect(filled(board, steps)).toBe(solution);
-  expect(steps.some(({ assume }) => assume)).toBe(true);
+  expect(steps.some(({ assume }) => assume)).toBe(how === "what-ifs and all");
 });
 
 describe("where the wanted level ends", () => {
@@ -164,8 +167,10 @@ describe("nothing peeks", () => {
     readdirSync(`${here}../${folder}`, { recursive: true, encoding: "utf8" })
       .filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts"))
       .map((name) => `${here}../${folder}/${name}`);
+  /** What is only a type is gone when the program runs. */
+  const withoutTypes = (text: string): string => text.replace(/^import type [^;]*;$/gm, "");
   const importsOf = (file: string): string[] =>
-    [...readFileSync(file, "utf8").matchAll(/(?:from|import)\s*\(?\s*"(\.[^"]+)"/g)].map(([, path]) =>
+    [...withoutTypes(readFileSync(file, "utf8")).matchAll(/(?:from|import)\s*\(?\s*"(\.[^"]+)"/g)].map(([, path]) =>
       fileURLToPath(new URL(path!, `file://${file}`)),
     );
   /** Every module that these files reach, by whatever way round. */

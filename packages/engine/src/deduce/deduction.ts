@@ -49,5 +49,7 @@ export interface Technique {
   /** What it finds out about a cell may settle it as well as take digits out. */
   readonly settles?: true;
   /** Whether reasons that have been made small still show its pattern, so that name and line fit; always, where left out. */
-  fits?(because: Reasons): boolean;
+  fits?(because: Reasons, board: Board, deduction: Deduction): boolean;
+  /** The name of a looser pattern of the same level, which reasons that don't fit this one may still show. */
+  readonly looser?: string;
 }

@@ -1,9 +1,12 @@
 import type { Technique } from "./deduction.ts";
 import { clueCases, clueForces } from "./techniques/clue-cases.ts";
+import { eitherWay, remotePair, simpleColouring, wWing, xyWing, xyzWing } from "./techniques/either-way.ts";
+import { swordfish, xWing } from "./techniques/fish.ts";
 import { hiddenPair, hiddenTriple } from "./techniques/hidden-set.ts";
 import { houseCases } from "./techniques/house-cases.ts";
 import { jointCases } from "./techniques/joint-cases.ts";
 import { lastCell } from "./techniques/last-cell.ts";
+import { equalSets, leftovers } from "./techniques/leftovers.ts";
 import { locked } from "./techniques/locked.ts";
 import { nakedPair, nakedQuad, nakedTriple } from "./techniques/naked-set.ts";
 import { onlyDigit } from "./techniques/only-digit.ts";
@@ -27,9 +30,19 @@ export const techniques: readonly Technique[] = [
   hiddenPair,
   nakedTriple,
   seenEverywhere,
+  leftovers,
   sumsLeft,
   jointCases,
   hiddenTriple,
   nakedQuad,
   houseCases,
+  xWing,
+  equalSets,
+  swordfish,
+  simpleColouring,
+  xyWing,
+  xyzWing,
+  wWing,
+  remotePair,
+  eitherWay,
 ];

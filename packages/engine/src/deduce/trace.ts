@@ -57,9 +57,20 @@ const smallFor = (
   const small = shrink(asked, board, judge.holds);
   if (!small) return undefined;
   const wider = widened(small, knowledge, board, isWorkedOut(knowledge, board), judge.holds);
-  const wide = fits(wider) ? wider : fits(small) ? small : named(small, judge);
+  const wide = fits(wider, board)
+    ? wider
+    : fits(small, board)
+      ? small
+      : (loosened(small, board) ?? named(small, judge));
   const all = wide && { ...wide, removes: deduction.removes };
   return all && deduction.removes.size > 0 && judge.holds(all) ? all : wide;
+};
+
+/** The same by the name of the looser pattern, where its reasons show that one. */
+const loosened = (deduction: Deduction, board: Board): Deduction | undefined => {
+  const technique = techniqueOf(deduction)?.looser;
+  const looser = technique === undefined ? undefined : { ...deduction, technique };
+  return looser && fits(looser, board) ? looser : undefined;
 };
 
 /** What small reasons show once they have lost the pattern that they were found by. */
@@ -104,11 +115,12 @@ const fused = (steps: readonly Deduction[], board: Board, judge: Judge): Deducti
     board,
     judge.holds,
   );
-  return whole && fits(whole) ? [...steps.slice(0, -2), whole] : undefined;
+  return whole && fits(whole, board) ? [...steps.slice(0, -2), whole] : undefined;
 };
 
 const techniqueOf = ({ technique }: Deduction) => techniques.find(({ name }) => name === technique);
-const fits = (deduction: Deduction): boolean => techniqueOf(deduction)?.fits?.(deduction.because) ?? true;
+const fits = (deduction: Deduction, board: Board): boolean =>
+  techniqueOf(deduction)?.fits?.(deduction.because, board, deduction) ?? true;
 
 interface Wanted {
   readonly removes: Map<Cell, Digits>;

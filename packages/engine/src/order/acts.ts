@@ -29,7 +29,7 @@ const finishFrom = (beats: readonly OrderedBeat[]): number => {
 };
 
 const fewest = 3;
-const mostStretches = 4;
+const mostStretches = 3;
 
 interface Stretch {
   readonly grid: number | undefined;

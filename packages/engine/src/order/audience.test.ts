@@ -26,7 +26,23 @@ const marked = [
   text: readFileSync(new URL(`${path}.puzzle.yaml`, root), "utf8"),
 }));
 
-const shows = [...samples, ...marked].map(({ name, text }) => {
+/** Cages alone, some of which take so little out of so much that it is said again instead of written down. */
+const boatLocks = {
+  name: "Boat Locks",
+  text: `puzzle: 1
+title: Boat Locks
+setter: { name: us, permission: own }
+grids:
+  - { id: main, size: 6 }
+rules:
+  - cage: [{ cells: r2c1 r3c1 r4c1, sum: 8 }, { cells: r6c1 r5c1 r6c2 r6c3, sum: 13 }, { cells: r4c3 r3c3, sum: 7 }]
+  - cage: [{ cells: r3c6 r3c5, sum: 8 }, { cells: r1c1 r1c2 r2c2, sum: 8 }, { cells: r5c4 r4c4 r6c4 r3c4, sum: 11 }]
+  - cage: [{ cells: r5c5 r5c6 r4c5 r6c5, sum: 16 }, { cells: r2c6 r2c5 r1c6, sum: 9 }]
+  - cage: [{ cells: r1c4 r2c4 r2c3, sum: 12 }, { cells: r5c3 r5c2 r4c2, sum: 14 }]
+`,
+};
+
+const shows = [...samples, ...marked, boatLocks].map(({ name, text }) => {
   const board = compile(puzzleOf(text));
   return { name, board, plan: planned(board).plan };
 });
@@ -102,6 +118,65 @@ describe.each(shows)("$name", ({ plan, board }) => {
   });
 });
 
+/** The order without one of the recalls that its steps make, one at a time. */
+const withoutEachRecall = (plan: Plan): Plan[] =>
+  plan.steps.flatMap((step) =>
+    step.because.recalls.map((dropped) => {
+      const recalls = step.because.recalls.filter((other) => other !== dropped);
+      const less = { ...step, because: { ...step.because, recalls } };
+      return { ...plan, steps: plan.steps.map((other) => (other === step ? less : other)) };
+    }),
+  );
+
+describe("recalls of whole shows", () => {
+  const recalling = shows.filter(({ plan }) => plan.steps.some(({ because }) => because.recalls.length > 0));
+  test("some show has them", () => expect(recalling.length).toBeGreaterThan(0));
+  test.each(recalling)(
+    "$name: each is said in its beat's line, and one that is left out is missed",
+    ({ plan, board }) => {
+      for (const { say, steps } of beatsOf(plan)) {
+        const recalls = steps.flatMap((n) => plan.steps[Number(n) - 1]!.because.recalls);
+        expect(say.match(/remember,/gi) ?? []).toHaveLength(recalls.length);
+      }
+      for (const less of withoutEachRecall(plan)) expect(unshownIn(less, board)).toBeGreaterThan(0);
+    },
+  );
+  test.each(recalling)("$name: nobody recalls what is yet to come", ({ plan, board }) => {
+    const step = plan.steps.find(({ because }) => because.recalls.length > 0)!;
+    const ahead = { ...step, because: { ...step.because, recalls: [plan.steps.length] } };
+    const damaged = { ...plan, steps: plan.steps.map((other) => (other === step ? ahead : other)) };
+    expect(audit(damaged, board, { proofs: false }).faults).toContain(
+      `step ${step.n} recalls ${plan.steps.length}, which was not before it`,
+    );
+  });
+});
+
+/** Two neighbouring beats told the wrong way round. */
+const swapped = (plan: Plan, n: number): Plan => {
+  const beats = beatsOf(plan);
+  const [a, b] = [beats.find((beat) => beat.n === n)!, beats.find((beat) => beat.n === n + 1)!];
+  const numbers = new Map([...a.steps, ...b.steps].map((old, k) => [[...b.steps, ...a.steps][k]!, old]));
+  const steps = plan.steps
+    .map((step) => ({ ...step, n: numbers.get(step.n) ?? step.n }))
+    .sort((x, y) => Number(x.n) - Number(y.n));
+  const renumbered = (beat: PlanBeat): readonly (number | string)[] => beat.steps.map((step) => numbers.get(step)!);
+  const one = withBeat({ ...plan, steps }, n, () => ({ ...b, n, steps: renumbered(b) }));
+  return withBeat(one, n + 1, (beat) =>
+    beat.n === n + 1 && beat === b ? { ...a, n: n + 1, steps: renumbered(a) } : beat,
+  );
+};
+
+test("a beat told before the one that it stands on leans on what nobody has seen, unless sight shows it too", () => {
+  const wrong = shows.flatMap(({ plan, board }) =>
+    beatsOf(plan)
+      .filter(({ n, standsOn }) => standsOn.includes(n - 1))
+      .map(({ n }) => audit(swapped(plan, n - 1), board, { proofs: false })),
+  );
+  const seen = wrong.filter(({ faults, unshown }) => faults.length + unshown.length > 0);
+  expect(wrong.length).toBeGreaterThan(50);
+  expect(seen.length).toBeGreaterThan(wrong.length * 0.9);
+});
+
 /** A row of 4 in which the pair of 1 and 2 is found in one beat and used in the next. */
 describe("recalls", () => {
   const board = compile(
@@ -148,9 +223,11 @@ describe("recalls", () => {
     level: 2,
     seconds: 2,
     unshown: 0,
-    rules: { seconds: 0, lines: [] },
-    acts: [{ title: "", open: "", close: "", beats: [beat(1), beat(2)] }],
+    rules: { title: "", seconds: 0, lines: [] },
+    acts: [{ title: "", seconds: 2, open: "", close: "", beats: [beat(1), beat(2)] }],
     steps: [cage, pair(recalls)],
+    meets: [],
+    unmet: [],
     leftOut: [],
   });
 

@@ -4,7 +4,7 @@ import { at, isSettled } from "../board/knowledge.ts";
 import type { Deduction, Spot } from "../deduce/deduction.ts";
 import { placesIn } from "../deduce/techniques/only-place.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import { type Moment, replay } from "./audience.ts";
+import { countUnshown, type Moment, replay } from "./audience.ts";
 import { noWrites, type OrderedBeat, type Writes } from "./running-order.ts";
 
 /** What an audience must be shown of a beat's removals because somebody leans on it later: cells with digits gone. */
@@ -128,25 +128,59 @@ const mostRecalls = 2;
 /** So many digits in a cell are not written down; the reason is said again instead. */
 const tooManyMarks = 5;
 
-const isBetterRecalled = (
-  moment: Moment,
-  board: Board,
-  cell: Cell,
-  digit: number,
-  recalls: readonly number[],
-  earlier: Deduction,
-): boolean =>
-  recalls.length < mostRecalls &&
+const isBetterRecalled = (moment: Moment, board: Board, cell: Cell, digit: number, earlier: Deduction): boolean =>
   !earlier.assume &&
   count(at(moment.knowledge, cell)) >= tooManyMarks &&
   spotsFor(moment, board, cell, digit).length === 0 &&
   moment.canRecall(earlier);
 
+const withoutRecalls = (beat: OrderedBeat): OrderedBeat[] =>
+  beat.steps.flatMap((step) =>
+    step.recalls.map((dropped) => {
+      const fewer = { ...step, recalls: step.recalls.filter((earlier) => earlier !== dropped) };
+      return { ...beat, steps: beat.steps.map((other) => (other === step ? fewer : other)) };
+    }),
+  );
+
+const withoutMarks = (beat: OrderedBeat): OrderedBeat[] => {
+  const { cells, spots } = beat.writes;
+  return [
+    ...[...cells.keys()].map((dropped) => ({
+      ...beat,
+      writes: { spots, cells: new Map([...cells].filter(([cell]) => cell !== dropped)) },
+    })),
+    ...spots.map((dropped) => ({ ...beat, writes: { cells, spots: spots.filter((spot) => spot !== dropped) } })),
+  ];
+};
+
+/** What was added later may show what a step was going to recall, or a beat to write: such things fall away again. */
+const withoutSpares = (
+  beats: OrderedBeat[],
+  board: Board,
+  ways: (beat: OrderedBeat) => readonly OrderedBeat[],
+): OrderedBeat[] => {
+  const unshown = countUnshown(board, beats);
+  let kept = beats;
+  for (let k = 0; k < kept.length; ) {
+    const fewer = ways(kept[k]!)
+      .map((beat) => kept.with(k, beat))
+      .find((order) => countUnshown(board, order) <= unshown);
+    if (fewer) kept = fewer;
+    else k++;
+  }
+  return kept;
+};
+
 /**
  * Adds to each beat the marks that later beats lean on, so that nothing is used that nobody has seen: whatever is
- * missing in a replay is marked where it was found, until nothing is missing.
+ * missing in a replay is marked where it was found, until nothing is missing. `most`: how many
+ * earlier steps a step may recall, where that is not two.
  */
-export const marked = (board: Board, beats: readonly (readonly Deduction[])[]): OrderedBeat[] => {
+export const marked = (
+  board: Board,
+  beats: readonly (readonly Deduction[])[],
+  most: ReadonlyMap<Deduction, number> = new Map(),
+): OrderedBeat[] => {
   const drafts: Draft[] = beats.map((steps) => ({
     steps: steps.map((deduction) => ({ deduction, recalls: [] })),
     wanted: new Map(),
@@ -164,13 +198,14 @@ export const marked = (board: Board, beats: readonly (readonly Deduction[])[]): 
         if (
           consumer &&
           !isRecalled &&
-          isBetterRecalled(moment, board, cell, digit, consumer.recalls, stepAt(drafts, source.step).deduction)
+          consumer.recalls.length < (most.get(consumer.deduction) ?? mostRecalls) &&
+          isBetterRecalled(moment, board, cell, digit, stepAt(drafts, source.step).deduction)
         ) {
           consumer.recalls.push(source.step);
           changed = true;
         } else if (!isRecalled && want(drafts[source.beat]!, cell, digit)) changed = true;
       },
     });
-    if (!changed) return ordered;
+    if (!changed) return withoutSpares(withoutSpares(ordered, board, withoutRecalls), board, withoutMarks);
   }
 };

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import type { Because, Relation, SpotFact, Step } from "../deduce/step.ts";
-import type { Plan, PlanAct, PlanBeat, PlanWrites, RuleLine } from "./plan.ts";
+import type { Plan, PlanAct, PlanBeat, PlanFocus, PlanPause, PlanWrites, RuleLine, RulesAct } from "./plan.ts";
+import { wishSchema } from "./wishes/wish.ts";
 
 const cell = z.string().check(z.regex(/^r[1-9]\d*c[1-9]\d*$/));
 const cells = z.readonly(z.array(cell));
@@ -73,10 +74,14 @@ const writes = z.strictObject({
   spots: z.readonly(z.array(spot)),
 }) satisfies z.ZodMiniType<PlanWrites>;
 
+const pause = z.strictObject({ say: z.string(), seconds }) satisfies z.ZodMiniType<PlanPause>;
+
 const beat = z.strictObject({
   n: counted.check(z.describe("Counted through the whole show, the rules first.")),
   name: z.string(),
-  seconds,
+  seconds: seconds.check(z.describe("With its pause, its marks and the breath.")),
+  pause: z.exactOptional(pause.check(z.describe("An invitation to stop and look, said before it."))),
+  featured: z.exactOptional(z.literal(true).check(z.describe("The presenter wants it featured."))),
   say: z.string(),
   parts: z.readonly(z.array(part)),
   placed: z.string().check(z.describe("The same line in the placed style.")),
@@ -88,10 +93,17 @@ const beat = z.strictObject({
 
 const act = z.strictObject({
   title: z.string(),
+  seconds: seconds.check(z.describe("With its opening and its close.")),
   open: z.string(),
   close: z.string(),
   beats: z.readonly(z.array(beat)),
 }) satisfies z.ZodMiniType<PlanAct>;
+
+const focus = z.strictObject({
+  rules: texts,
+  houses: texts,
+  cells: cells.check(z.describe("Of the one clue that serves as example, or of what the grids share.")),
+}) satisfies z.ZodMiniType<PlanFocus>;
 
 const ruleLine = z.strictObject({
   n: counted,
@@ -99,16 +111,27 @@ const ruleLine = z.strictObject({
   title: z.string(),
   say: z.string(),
   seconds,
+  focus: focus.check(z.describe("What is drawn while it is said.")),
 }) satisfies z.ZodMiniType<RuleLine>;
+
+const rulesAct = z.strictObject({
+  title: z.string(),
+  seconds,
+  lines: z.readonly(z.array(ruleLine)),
+}) satisfies z.ZodMiniType<RulesAct>;
 
 const plan = z.strictObject({
   solved: z.boolean(),
   level: level.check(z.describe("The highest level of a step.")),
   seconds,
   unshown: z.int().check(z.minimum(0), z.describe("Facts, recalls and marks that nobody showed the audience.")),
-  rules: z.strictObject({ seconds, lines: z.readonly(z.array(ruleLine)) }),
+  rules: rulesAct,
   acts: z.readonly(z.array(act)),
   steps: z.readonly(z.array(step)).check(z.describe("In running order.")),
+  meets: texts.check(z.describe("Rule kinds and techniques that the audience meets in this show for the first time.")),
+  unmet: z
+    .readonly(z.array(z.readonly(z.strictObject({ wish: wishSchema, why: z.string() }))))
+    .check(z.describe("Wishes that the order does not fulfil, each with the reason.")),
   leftOut: texts.check(z.describe("Rules that the plan leaves out, as nobody has told their meaning.")),
 }) satisfies z.ZodMiniType<Plan>;
 

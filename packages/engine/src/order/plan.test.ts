@@ -59,6 +59,8 @@ const beat = z.strictObject({
   n: z.number().int().min(1),
   name: z.string().min(1),
   seconds,
+  pause: z.strictObject({ say: z.string().min(1), seconds }).optional(),
+  featured: z.literal(true).optional(),
   say: z.string().min(1),
   parts: z
     .array(z.strictObject({ text: z.string().min(1), role: z.enum(["because", "so", "plain"]), of: of.optional() }))
@@ -69,27 +71,32 @@ const beat = z.strictObject({
   opens: numbers,
   writes: z.strictObject({ cells: z.record(cell, digits), spots: z.array(spot) }),
 });
-/** What DESIGN.md promises of `plan --json`, and nothing beside it. */
+const focus = z.strictObject({ rules: names, houses: names, cells: z.array(cell) });
+/** What docs/ promise of `plan --json`, and nothing beside it. */
 const planShape = z.strictObject({
   solved: z.boolean(),
   level: z.number().int().min(1).max(5),
   seconds,
   unshown: z.number().int().min(0),
   rules: z.strictObject({
+    title: z.string().min(1),
     seconds,
     lines: z.array(
-      z.strictObject({ n: z.number().int(), rule: z.string(), title: z.string(), say: z.string(), seconds }),
+      z.strictObject({ n: z.number().int(), rule: z.string(), title: z.string(), say: z.string(), seconds, focus }),
     ),
   }),
   acts: z.array(
     z.strictObject({
       title: z.string().min(1),
+      seconds,
       open: z.string().min(1),
       close: z.string().min(1),
       beats: z.array(beat).min(1),
     }),
   ),
   steps: z.array(step),
+  meets: names,
+  unmet: z.array(z.strictObject({ wish: z.unknown(), why: z.string() })),
   leftOut: names,
 });
 
@@ -154,20 +161,75 @@ describe.each(puzzles)("$name", ({ text }) => {
       }
     }
   });
-  test("a beat of several steps keeps to forty words and three sentences", () => {
-    for (const { say, steps } of beats.filter((beat) => beat.steps.length > 1)) {
+  test("a beat keeps to forty words and three sentences with all that it recalls, unless one step alone takes more", () => {
+    const isOne = ({ steps }: (typeof beats)[number]): boolean =>
+      steps.length === 1 && plan.steps[Number(steps[0]) - 1]!.because.recalls.length === 0;
+    for (const { say, steps } of beats.filter((beat) => !isOne(beat))) {
       expect(say.split(/\s+/).length, say).toBeLessThanOrEqual(40);
       expect(say.match(/[.?!](\s|$)/g)!.length, `${steps} ${say}`).toBeLessThanOrEqual(3);
     }
   });
+  test("no line opens like the one before it: not with the same three words", () => {
+    for (const lines of [plan.rules.lines, beats]) {
+      const openings = lines.map(({ say }) => say.toLowerCase().split(/\s+/).slice(0, 3).join(" "));
+      expect(openings.filter((opening, k) => opening === openings[k - 1])).toEqual([]);
+    }
+  });
+  test("a pause is offered before each hard step and no other", () => {
+    for (const { pause, steps } of beats) {
+      const isHard = steps.some((n) => plan.steps[Number(n) - 1]!.level >= 3);
+      expect(pause !== undefined).toBe(isHard);
+      if (pause) expect(pause.say).toMatch(/\bpause\b.*\blook\b.*\.$/i);
+    }
+  });
+  test("each rule is a beat with its own time, drawn with what is there", () => {
+    const held = plan.rules.lines.flatMap(({ focus }) => focus.rules);
+    expect([...held].sort()).toEqual(board.rules.map(({ id }) => id).sort());
+    for (const { focus } of plan.rules.lines) for (const id of focus.houses) expect(board.house(id)).toBeDefined();
+  });
   test("the parts are the line", () => {
     for (const { parts, say } of beats) expect(textOf(parts)).toBe(say);
   });
-  test("seconds add up", () => {
-    const spoken = beats.reduce((sum, { seconds }) => sum + seconds, 0);
+  test("seconds add up: beats and what an act opens and closes with to acts, these and the rules to the whole", () => {
     expect(plan.rules.lines.reduce((sum, { seconds }) => sum + seconds, 0)).toBeCloseTo(plan.rules.seconds, 1);
-    expect(plan.seconds).toBeGreaterThanOrEqual(plan.rules.seconds + spoken);
+    for (const act of plan.acts) {
+      const words = `${act.open} ${act.close}`.split(/\s+/).length;
+      const spoken = act.beats.reduce((sum, { seconds }) => sum + seconds, (words * 60) / 200);
+      expect(Math.abs(act.seconds - spoken)).toBeLessThan(0.06);
+    }
+    const whole = plan.acts.reduce((sum, { seconds }) => sum + seconds, plan.rules.seconds);
+    expect(plan.seconds).toBeCloseTo(whole, 1);
+    for (const { seconds, pause } of beats) if (pause) expect(seconds).toBeGreaterThan(pause.seconds);
   });
   test("the same puzzle gives the same running order", () =>
     expect(planned(compile(puzzleOf(text)), { limits }).plan).toEqual(plan));
+});
+
+test("the demo's show takes less than ten minutes", () => {
+  const { plan } = planned(compile(puzzleOf(readFileSync(demo, "utf8"))));
+  expect(plan.seconds).toBeLessThan(600);
+});
+
+describe("what the audience has met", () => {
+  const board = compile(puzzleOf(readFileSync(demo, "utf8")));
+  const fresh = planned(board).plan;
+  const again = planned(board, { met: fresh.meets }).plan;
+  const textsOf = ({ acts, rules }: typeof fresh): string =>
+    [...rules.lines, ...acts.flatMap(({ beats }) => beats)].map(({ say }) => say).join("\n");
+
+  test("a show says what it introduces, and nothing of it to those who know it", () => {
+    expect(fresh.meets).toEqual(expect.arrayContaining(["cage", "renban", "naked-pair"]));
+    expect(again.meets.filter((name) => fresh.meets.includes(name))).toEqual([]);
+  });
+  test("a pattern's name is given at its first meeting, once, and short where it was met", () => {
+    expect(textsOf(fresh).match(/That's called a naked pair\./g)).toHaveLength(1);
+    expect(textsOf(fresh)).not.toContain("A naked pair again.");
+    expect(textsOf(again).match(/A naked pair again\./g)).toHaveLength(1);
+    expect(textsOf(again)).not.toContain("That's called");
+  });
+  test("a rule that was met is told quicker", () => {
+    expect(again.rules.seconds).toBeLessThan(fresh.rules.seconds);
+    expect(again.rules.lines.map(({ rule }) => rule)).toEqual(fresh.rules.lines.map(({ rule }) => rule));
+    expect(textsOf(again)).toContain("Cages again: digits in a cage don't repeat");
+  });
 });

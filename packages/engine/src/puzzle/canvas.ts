@@ -52,12 +52,22 @@ export const canvasOf = (sheets: readonly Sheet[]): Canvas => {
   return { rows, columns, places, names: places.map(nameOf), grids };
 };
 
-const indexOf = remembered(
-  ({ names }: Canvas): ReadonlyMap<string, Cell> => new Map(names.map((name, cell) => [name, cell])),
-);
+/** By row and column, as many a row as the canvas has columns and one more: the cell there, or -1. */
+const indexOf = remembered(({ rows, columns, places }: Canvas): Int32Array => {
+  const cells = new Int32Array((rows + 1) * (columns + 1)).fill(-1);
+  for (const [cell, { row, column }] of places.entries()) cells[row * (columns + 1) + column] = cell;
+  return cells;
+});
 
-export const cellNamed = (canvas: Canvas, name: string): Cell | undefined => indexOf(canvas).get(name);
-export const cellAt = (canvas: Canvas, place: Place): Cell | undefined => cellNamed(canvas, nameOf(place));
+export const cellAt = (canvas: Canvas, { row, column }: Place): Cell | undefined => {
+  if (row < 1 || row > canvas.rows || column < 1 || column > canvas.columns) return undefined;
+  const cell = indexOf(canvas)[row * (canvas.columns + 1) + column]!;
+  return cell < 0 ? undefined : cell;
+};
+export const cellNamed = (canvas: Canvas, name: string): Cell | undefined => {
+  const place = placeOf(name);
+  return place && cellAt(canvas, place);
+};
 
 const around = (canvas: Canvas, cell: Cell, steps: readonly (readonly [number, number])[]): Cell[] => {
   const { row, column } = canvas.places[cell]!;

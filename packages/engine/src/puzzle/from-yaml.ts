@@ -17,6 +17,14 @@ export const deepest = 16;
 export const tooDeep = "lists and keys that are nested less deeply";
 /** How many times a file may repeat a part by `*name`; what is repeated holds no repetition itself. */
 const mostAliases = 16;
+/** How many lists, keys and single values these repetitions may come to, all in all. */
+const mostRepeated = 1000;
+
+const partsOf = (tree: Tree): number => {
+  if (tree.shape === "list") return tree.items.reduce((sum, item) => sum + partsOf(item), 1);
+  if (tree.shape === "keys") return tree.entries.reduce((sum, { value }) => sum + 1 + partsOf(value), 1);
+  return 1;
+};
 
 const joined = (path: string, step: string | number): string => (path === "" ? `${step}` : `${path}/${step}`);
 
@@ -60,6 +68,7 @@ const scalarOf = (node: YamlScalar | undefined, spot: Spot, source: string): Sca
 /** Makes the tree of a document, telling what no puzzle file needs: keys twice, deep nests, many repetitions. */
 export const treeOf = (document: Document, source: string, tell: Tell): Tree => {
   let aliases = 0;
+  let parts = 0;
   const known = new Map<Node, Tree>();
   const nothing = (spot: Spot): Scalar => scalarOf(undefined, spot, source);
 
@@ -72,7 +81,8 @@ export const treeOf = (document: Document, source: string, tell: Tell): Tree => 
     if (target) {
       const tree = known.get(target) ?? read(target, { ...spot, from: target.range?.[0] ?? spot.from }, depth, true);
       known.set(target, tree);
-      return tree;
+      parts += partsOf(tree);
+      return parts > mostRepeated ? (tell(spot, `*${node.source}`, right) ?? nothing(spot)) : tree;
     }
     return tell(spot, `*${node.source}`, isRepeated ? right : "a name that an & gives before") ?? nothing(spot);
   };

@@ -78,10 +78,10 @@ const readFile = (file: Keys, kinds: readonly Kind[], tell: Tell, remark: Tell):
   const ground = { canvas, grids, domains: domainsOf({ canvas, grids }) };
   if (placed) tellNoCommonDigit(read, canvas.grids, tell);
   const givens = readGivens(placed ? under(file, "givens") : undefined, ground, tell);
-  const rules = readRules(under(file, "rules"), placed ? canvas : undefined, kinds, tell);
+  const rules = readRules(under(file, "rules"), placed ? canvas : undefined, kinds, mostProblems, tell);
   const whole: Draft = { ...draft, givens, rules: rules.map(({ entry }) => entry) };
   const setting = settingOf(whole, kinds);
-  tellUnmeetable(rules, setting, tell);
+  tellUnmeetable(rules, setting, mostProblems, tell);
   tellRemarks(rules, setting, remark);
   return whole;
 };

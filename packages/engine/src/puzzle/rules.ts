@@ -6,7 +6,7 @@ import { nearest } from "../rules/nearest.ts";
 import { kindNamed } from "../rules/registry.ts";
 import { resolved } from "../rules/setting.ts";
 import { shown } from "../rules/shown.ts";
-import type { Canvas } from "./canvas.ts";
+import type { Canvas, Place } from "./canvas.ts";
 import type { RuleEntry } from "./puzzle.ts";
 import { shownTree } from "./texts.ts";
 import { isNothing, type Keys, plainOf, type Spot, type Tell, type Tree, treeAt } from "./tree.ts";
@@ -74,14 +74,48 @@ const tellUnknown = ({ name, spot }: Named, kinds: readonly Kind[], tell: Tell):
   );
 };
 
-/** Whole-grid rules that a file may have: each looks at all of the canvas. */
+/** Whole-grid rules that a file may have, and cells of the canvas that they may look at, all in all. */
 const mostWholeGrid = 50;
+const mostLookedAt = 100_000;
+/** Cells that the other rules of a file may name, all in all. */
+const mostNamed = 20_000;
+/** Cells that these bind, all in all: an index line its whole grid. */
+const mostBound = 200_000;
 
-const tellTooMany = (named: readonly Named[], kinds: readonly Kind[], tell: Tell): boolean => {
+const tellTooMany = (
+  named: readonly Named[],
+  canvas: Canvas | undefined,
+  kinds: readonly Kind[],
+  tell: Tell,
+): boolean => {
   const whole = named.filter(({ name }) => kindNamed(name, kinds)?.wholeGrid);
-  const one = whole[mostWholeGrid];
-  if (one) tell(one.spot, `${whole.length} rules of whole grids`, `${mostWholeGrid} at most`);
+  const most = Math.min(mostWholeGrid, Math.floor(mostLookedAt / (canvas?.places.length || 1)));
+  const one = whole[most];
+  const onThis = most < mostWholeGrid ? `${most} at most on a canvas of ${canvas!.places.length} cells, ` : "";
+  const right = `${onThis}${mostWholeGrid} at most${onThis && " on any"}`;
+  if (one) tell(one.spot, `${whole.length} rules of whole grids`, right);
   return one !== undefined;
+};
+
+const isPlace = (value: object): value is Place => "row" in value && "column" in value;
+
+/** How many places are named in a body. */
+const placesIn = (value: unknown): number => {
+  if (typeof value !== "object" || value === null) return 0;
+  if (isPlace(value)) return 1;
+  return Object.values(value).reduce<number>((sum, part) => sum + placesIn(part), 0);
+};
+
+/** The rules up to the first with which they name too many cells. */
+const tellFar = (rules: ReadRule[], tell: Tell): ReadRule[] => {
+  let named = 0;
+  const beyond = rules.findIndex(({ entry }) => {
+    named += placesIn(entry.body);
+    return named > mostNamed;
+  });
+  if (beyond < 0) return rules;
+  tell(rules[beyond]!.tree, `more than ${mostNamed} cells in rules`, `rules that name fewer, all in all`);
+  return rules.slice(0, beyond);
 };
 
 const instancesOf = (
@@ -100,36 +134,53 @@ const instancesOf = (
     return [{ entry: { id: `${name}/${k}`, kind: name, body: read.body }, kind, tree }];
   });
 
-/** The instances of every rule of the file, counted by kind; without a canvas, only the kinds' names are looked at. */
+/**
+ * The instances of every rule of the file, counted by kind; without a canvas, only the kinds' names are looked at. Of
+ * kinds that are not known, the first `most` are told.
+ */
 export const readRules = (
   tree: Tree | undefined,
   canvas: Canvas | undefined,
   kinds: readonly Kind[],
+  most: number,
   tell: Tell,
 ): ReadRule[] => {
   if (!tree || isNothing(tree)) return [];
   if (tree.shape !== "list") return tell(tree, shownTree(tree), `a list, each entry ${form}`) ?? [];
   const named = tree.items.flatMap((item) => namedIn(item, tell));
   const counts = new Map<string, number>();
-  const isTooMuch = tellTooMany(named, kinds, tell);
-  return named.flatMap((rule) => {
+  let unknown = 0;
+  const isTooMuch = tellTooMany(named, canvas, kinds, tell);
+  const rules = named.flatMap((rule) => {
     const kind = kindNamed(rule.name, kinds);
-    if (!kind) return tellUnknown(rule, kinds, tell) ?? [];
+    if (!kind) return (unknown++ < most ? tellUnknown(rule, kinds, tell) : undefined) ?? [];
     return canvas && !isTooMuch ? instancesOf(rule, kind, canvas, counts, tell) : [];
   });
+  return tellFar(rules, tell);
 };
 
 const generic = "a rule that some digits of its cells can meet";
 
-/** Tells what each rule's kind finds wrong with it, and rules that no digits of their cells can meet. */
-export const tellUnmeetable = (rules: readonly ReadRule[], setting: Setting, tell: Tell): void => {
+/**
+ * Tells what each rule's kind finds wrong with it, and rules that no digits of their cells can meet: no more than `most`
+ * of all, the first in the file.
+ */
+export const tellUnmeetable = (rules: readonly ReadRule[], setting: Setting, most: number, tell: Tell): void => {
   const isFeasible = feasibilityIn(setting);
-  for (const { entry, kind, tree } of rules) {
+  let [told, bound] = [0, 0];
+  for (const { entry, kind, tree } of [...rules].sort((a, b) => a.tree.from - b.tree.from)) {
+    if (told >= most) return;
     const instance = resolved(entry, kind, setting);
     const isFaulty = "faults" in instance;
+    bound += isFaulty ? 0 : instance.cells.length;
+    if (bound > mostBound) {
+      tell(tree, `rules that bind more than ${mostBound} cells`, "fewer such rules");
+      return;
+    }
     const cannot = !isFaulty && !kind.wholeGrid && !isFeasible(kind.scopes(instance));
     const { faults } = isFaulty ? instance : faulty(...(cannot ? [{ read: shownTree(tree), right: generic }] : []));
     for (const fault of faults) tell(spotOf(tree, fault), fault.read, fault.right);
+    told += faults.length;
   }
 };
 

@@ -15,9 +15,10 @@ export interface Above extends Bound {
 /** The listed cells against their neighbours that are not listed. */
 export const aboveNeighbours = (places: readonly Place[], way: "greater" | "less", setting: Setting): Above => {
   const own = cellsAt(setting, places);
+  const listed = new Set(own);
   const edges = own.flatMap((cell) =>
     neighboursOf(setting.canvas, cell)
-      .filter((other) => !own.includes(other))
+      .filter((other) => !listed.has(other))
       .map((other) => [cell, other] as const),
   );
   const pairs = edges.map(([cell, other]) =>
@@ -44,10 +45,11 @@ export const unfitPairs = ({ pairs, own }: Above, { domains, canvas }: Setting):
 /** Listed cells that share a side, as faults; `word` is what both would have to be. */
 export const touching = (places: readonly Place[], word: "greater" | "less", setting: Setting): Fault[] => {
   const own = cellsAt(setting, places);
+  const order = new Map(own.map((cell, k) => [cell, k]));
   return own.flatMap((cell, k) =>
-    own
-      .slice(0, k)
-      .filter((other) => neighboursOf(setting.canvas, cell).includes(other))
+    neighboursOf(setting.canvas, cell)
+      .filter((other) => order.has(other) && order.get(other)! < k)
+      .sort((a, b) => order.get(a)! - order.get(b)!)
       .map((other) => {
         const [first, second] = [setting.canvas.names[other]!, setting.canvas.names[cell]!];
         return {

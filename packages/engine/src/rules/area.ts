@@ -1,4 +1,5 @@
 import type { Digits } from "../board/digits.ts";
+import { remembered } from "../board/remembered.ts";
 import type { BorderLook } from "../marks/border.ts";
 import type { Cell, Place } from "../puzzle/canvas.ts";
 import { writePath } from "./bodies/path-text.ts";
@@ -12,26 +13,24 @@ export interface Area extends Bound, BorderLook {}
 const edgeMarks: readonly EdgeMark[] = ["dot", "bar", "xv"];
 const inReadingOrder = (a: Place, b: Place): number => a.row - b.row || a.column - b.column;
 
-/** Whether a mark stands on the left side of the area's first cell, where its label would be. */
-const isLeftMarked = (setting: Setting, places: readonly Place[]): boolean => {
-  const { row, column } = [...places].sort(inReadingOrder)[0]!;
-  const isThere = (cell: Cell, left: number): boolean =>
-    setting.canvas.places[cell]!.row === row && setting.canvas.places[cell]!.column === left;
-  return edgeMarks.some((mark) =>
-    setting
-      .marked(mark)
-      .some(
-        ([a, b]) => [a, b].some((cell) => isThere(cell, column)) && [a, b].some((cell) => isThere(cell, column - 1)),
-      ),
-  );
-};
-
-export const areaAt = (places: readonly Place[], tint: string | undefined, setting: Setting): Area => ({
-  cells: cellsAt(setting, places),
-  places: [...places].sort(inReadingOrder),
-  ink: tint === undefined ? "ink" : "clue-ink",
-  pushed: isLeftMarked(setting, places),
+/** The cells on whose left side a mark stands. */
+const leftMarked = remembered((setting: Setting): ReadonlySet<Cell> => {
+  const { places } = setting.canvas;
+  const marks = edgeMarks.flatMap((mark) => setting.marked(mark));
+  const level = marks.filter(([a, b]) => places[a]!.row === places[b]!.row);
+  return new Set(level.map(([a, b]) => (places[a]!.column > places[b]!.column ? a : b)));
 });
+
+export const areaAt = (places: readonly Place[], tint: string | undefined, setting: Setting): Area => {
+  const inOrder = [...places].sort(inReadingOrder);
+  return {
+    cells: cellsAt(setting, places),
+    places: inOrder,
+    ink: tint === undefined ? "ink" : "clue-ink",
+    // Where its label would be.
+    pushed: leftMarked(setting).has(cellsAt(setting, inOrder)[0]!),
+  };
+};
 
 /** What the cells of the area can hold, cell by cell. */
 export const domainsIn = ({ domains }: Setting, { cells }: Bound): Digits[] => cells.map((cell) => domains[cell]!);

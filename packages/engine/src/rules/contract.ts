@@ -1,6 +1,6 @@
 import type { Digits } from "../board/digits.ts";
 import type { Shape } from "../marks/shape.ts";
-import type { Canvas, Cell, Place } from "../puzzle/canvas.ts";
+import type { Canvas, Cell } from "../puzzle/canvas.ts";
 import type { Grid } from "../puzzle/puzzle.ts";
 import type { State, Term } from "../terms/term.ts";
 import type { BodyShape } from "./body.ts";
@@ -39,6 +39,11 @@ export interface Setting {
   readonly domains: readonly Digits[];
   /** The pairs of cells that bear such a mark anywhere in the file. */
   marked(mark: EdgeMark): readonly (readonly [Cell, Cell])[];
+  /**
+   * Takes so much off what exact checks may try in all rules of the file; false once that is used up: then what can't be
+   * told cheaply is taken to be possible. Where left out, only each check for itself is bounded.
+   */
+  spend?(tries: number): boolean;
 }
 
 /** What is wrong with a body: where in it (keys and list indices), what was read, what would be right. */
@@ -78,6 +83,27 @@ export interface Words {
   readonly holds: string;
 }
 
+/** What a step rests on when it uses one clue, and what the clue takes from its cells: asked of the kind, which may know why. */
+export interface Asked {
+  /** The digits that the step's premises leave of a cell, sight of settled digits among them included. */
+  known(cell: Cell): Digits;
+  /** Whether a listed house, or a listed rule's scope that says `different`, keeps two cells apart. */
+  differ(a: Cell, b: Cell): boolean;
+  /** The digits that are ruled out, cell by cell; the reason must account for each. */
+  readonly removes: ReadonlyMap<Cell, Digits>;
+}
+
+/**
+ * What a rule could also mean where a puzzle doesn't say which reading it wants. It is given what the rule means to us and
+ * says what it would mean then; all rules of its kind are read alike.
+ */
+export interface OtherReading<I extends Bound> {
+  /** A clause: "digits in a cage may repeat". */
+  readonly says: string;
+  scopes(ours: readonly Scope[], instance: I & Named): readonly Scope[];
+  terms(ours: readonly Term[], instance: I & Named): readonly Term[];
+}
+
 export type Relabels = "any" | "mirror" | "none";
 
 /**
@@ -90,6 +116,15 @@ export interface Kind<B extends Body = any, I extends Bound = any> {
   readonly body: BodyShape<B>;
   /** What its mark on an edge counts as, where it draws one. */
   readonly edgeMark?: EdgeMark;
+  /** The marks of whose absence it speaks, and that as a clause: "all dots are shown". Its body may be empty. */
+  readonly missing?: { readonly mark: EdgeMark; readonly says: string };
+  /**
+   * By what else than its name and nouns a setter's own rules can be known to speak of it, in lower case: beginnings of
+   * words, "..." standing for three words at most: "thermo", "all ... dot".
+   */
+  readonly alsoSaid?: readonly string[];
+  /** What a viewer could take it to mean instead. */
+  readonly readings?: readonly OtherReading<I>[];
   /** True where it binds whatever cells of its grids are looked at, and not a set of its own. */
   readonly wholeGrid?: boolean;
   resolve(body: B, setting: Setting): I | Faulty;
@@ -97,6 +132,11 @@ export interface Kind<B extends Body = any, I extends Bound = any> {
   terms(instance: I & Named): readonly Term[];
   marks(instance: I & Named): readonly Shape[];
   words(instance: I & Named): Words;
+  /**
+   * Why the clue rules out what is asked, where that can be said truly and in a clause: "the other two make at least 9".
+   * English, in lower case, the clue itself not named; true of `asked` alone. Undefined: there is no such reason.
+   */
+  because?(instance: I & Named, asked: Asked): string | undefined;
   /** Whether digits may be renamed, or mirrored (greatest + least - d), under it. */
   readonly relabels: Relabels;
   /** Its digits count rows or columns, so that a mirrored puzzle would say something else. */

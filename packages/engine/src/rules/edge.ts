@@ -1,10 +1,10 @@
+import { listOf } from "../board/digits.ts";
 import { between, centres } from "../marks/points.ts";
 import type { Point } from "../marks/shape.ts";
 import type { Cell, Place } from "../puzzle/canvas.ts";
 import { writePath } from "./bodies/path-text.ts";
 import { cellsAt } from "./cells.ts";
 import { type Bound, type Fault, type Faulty, faulty, type Setting } from "./contract.ts";
-import { isFeasible } from "./feasible.ts";
 
 /** Two cells with a mark on the edge between them. */
 export interface Edge extends Bound {
@@ -29,7 +29,9 @@ export const edgeOf = (
   fault: Partial<Fault> & Pick<Fault, "right">,
 ): Edge | Faulty => {
   const cells = cellsAt(setting, places);
-  if (!isFeasible([holding(cells, holds)], setting)) return faulty({ read: writePath(places), ...fault });
+  const [first, second] = cells.map((cell) => listOf(setting.domains[cell]!));
+  if (!first!.some((one) => second!.some((other) => holds(one, other))))
+    return faulty({ read: writePath(places), ...fault });
   const ends = centres(places) as [Point, Point];
   return { cells, ends, at: between(...ends) };
 };

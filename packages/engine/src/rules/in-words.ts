@@ -5,6 +5,11 @@ const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eig
 /** A count as it is said: in words up to twelve. */
 export const inWords = (count: number): string => small[count] ?? String(count);
 
+const ordinals = ["", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
+
+/** A place as it is said: "fourth", from 1; in words up to ten. */
+export const ordinal = (place: number): string => ordinals[place] ?? `${place}th`;
+
 /** "2, 5 and 8". */
 export const joined = (items: readonly (string | number)[], by: "and" | "or" = "and"): string =>
   items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} ${by} ${items.at(-1)}`;

@@ -27,6 +27,10 @@ export const stepsOf = <T>(list: readonly T[]): (readonly [T, T])[] =>
 export const pairsOf = <T>(list: readonly T[]): (readonly [T, T])[] =>
   list.flatMap((item, k) => list.slice(k + 1).map((other) => [item, other] as const));
 
+/** Every two where there are few, else every two in a row: of what is all alike, either says it, and the first says more. */
+export const tiesOf = <T>(list: readonly T[]): (readonly [T, T])[] =>
+  list.length > 12 ? stepsOf(list) : pairsOf(list);
+
 /** Every two equally far from the middle, the ends first. */
 export const mirrored = <T>(list: readonly T[]): (readonly [T, T])[] =>
   list.slice(0, Math.floor(list.length / 2)).map((item, k) => [item, list.at(-1 - k)!] as const);

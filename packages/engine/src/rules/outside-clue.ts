@@ -1,9 +1,7 @@
-import { listOf } from "../board/digits.ts";
 import { crowded, type Stand } from "../marks/outside.ts";
 import { cellAt } from "../puzzle/canvas.ts";
-import type { State } from "../terms/term.ts";
 import type { OutsideBody } from "./bodies/outside.ts";
-import type { Bound, Faulty, Scope, Setting } from "./contract.ts";
+import type { Bound, Faulty, Setting } from "./contract.ts";
 import { lineOf, type OutsideLine } from "./outside-line.ts";
 
 /** A clue beside a row or a column. */
@@ -31,25 +29,6 @@ const standOf = (
 export const outsideClue = (body: OutsideBody, setting: Setting): OutsideClue | Faulty => {
   const line = lineOf(body, setting);
   return "faults" in line ? line : { cells: line.cells, line, stand: standOf(line, setting) };
-};
-
-/** Whether some digits of its cells lead the reading to an end that is right, houses left aside. */
-export const canEnd = (
-  { cells, start, next, ok }: Extract<Scope, { start: unknown }>,
-  { domains }: Pick<Setting, "domains">,
-): boolean => {
-  let states = new Set<State>([start]);
-  for (const [index, cell] of cells.entries()) {
-    const digits = listOf(domains[cell]!);
-    const further = new Set<State>();
-    for (const state of states)
-      for (const digit of digits) {
-        const reached = next(state, digit, index);
-        if (reached !== undefined) further.add(reached);
-      }
-    states = further;
-  }
-  return [...states].some(ok);
 };
 
 /** "row 3", or "row 3 of the north grid" where there are several grids. */

@@ -29,9 +29,10 @@ export const unequalSizes = (areas: readonly (readonly Place[])[]): Fault[] =>
 
 /** Areas of the very cells of an earlier one. */
 export const sameCells = (areas: readonly (readonly Cell[])[], written: readonly (readonly Place[])[]): Fault[] => {
-  const key = (cells: readonly Cell[]): string => [...cells].sort((a, b) => a - b).join();
-  return areas.flatMap((cells, k) =>
-    areas.slice(0, k).some((earlier) => key(earlier) === key(cells))
+  const keys = areas.map((cells) => [...cells].sort((a, b) => a - b).join());
+  const first = new Map(keys.map((key, k) => [key, k] as const).reverse());
+  return areas.flatMap((_, k) =>
+    first.get(keys[k]!)! < k
       ? [{ at: ["areas", k], read: writePath(written[k]!), right: "other cells than in the areas before" }]
       : [],
   );

@@ -1,4 +1,5 @@
-import { type Cell, cellAt, pairsApart } from "../puzzle/canvas.ts";
+import { remembered } from "../board/remembered.ts";
+import { type Canvas, type Cell, cellAt, pairsApart } from "../puzzle/canvas.ts";
 import type { Grid } from "../puzzle/puzzle.ts";
 import type { WholeGridBody } from "./bodies/whole-grid.ts";
 import { cellsIn, gridsNamed } from "./cells.ts";
@@ -33,16 +34,15 @@ export const everyDigit = ({ grids }: Pick<Setting, "grids">): string =>
 export const placed = (where: string, sentence: string): string =>
   where === "" ? sentence : `${where}, ${sentence[0]!.toLowerCase()}${sentence.slice(1)}`;
 
+type Steps = readonly (readonly [number, number])[];
+const pairsBy = remembered((steps: Steps) => remembered((canvas: Canvas) => pairsApart(canvas, steps)));
+
 /** Every two cells of the named grids together that are one of these steps down and right apart. */
-export const everywhere = (
-  { grids: ids }: WholeGridBody,
-  setting: Setting,
-  steps: readonly (readonly [number, number])[],
-): Everywhere | Faulty => {
+export const everywhere = ({ grids: ids }: WholeGridBody, setting: Setting, steps: Steps): Everywhere | Faulty => {
   const grids = gridsNamed(setting, ids);
   if ("faults" in grids) return grids;
   const inside = new Set(cellsIn(setting, grids));
-  const pairs = pairsApart(setting.canvas, steps).filter((pair) => pair.every((cell) => inside.has(cell)));
+  const pairs = pairsBy(steps)(setting.canvas).filter((pair) => pair.every((cell) => inside.has(cell)));
   return { cells: [], pairs, where: whereOf(setting.grids, grids, "Anywhere on the board") };
 };
 

@@ -11,7 +11,8 @@ export interface Count {
   readonly exact: boolean;
 }
 
-function* counting(board: Board, bound: number): Long<Count> {
+/** As `count`, in pieces. */
+export function* counting(board: Board, bound: number): Long<Count> {
   const run = runOf(narrowingOf(modelOf(board)));
   let count = 0;
   let asked = 0;

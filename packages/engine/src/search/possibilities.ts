@@ -15,7 +15,7 @@ const unseen = ({ now }: Narrowing, seen: Int32Array): { cell: Cell; digit: numb
 };
 
 /** By `Cell`: the digits that it has in some solution; all empty when there is none. */
-function* findingPossibilities(board: Board, demands: Demands = demandsOf(board)): Long<Digits[]> {
+export function* findingPossibilities(board: Board, demands: Demands = demandsOf(board)): Long<Digits[]> {
   const narrowing = narrowingOf(modelOf(board, demands));
   const { now } = narrowing;
   const seen = new Int32Array(now.length);

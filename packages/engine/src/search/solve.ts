@@ -34,7 +34,8 @@ export function* drained(run: Run, limit: number, nodes = Number.POSITIVE_INFINI
   return solved(false);
 }
 
-const solving = (board: Board, { limit, nodes, demands = demandsOf(board) }: SolveOptions): Long<Solved> =>
+/** As `solve`, in pieces. */
+export const solving = (board: Board, { limit, nodes, demands = demandsOf(board) }: SolveOptions): Long<Solved> =>
   drained(runOf(narrowingOf(modelOf(board, demands))), limit, nodes);
 
 /** Up to `limit` solutions of the board. */

@@ -25,7 +25,7 @@ const refusal = (ground: Ground, cells: readonly string[], digit: number): strin
 };
 
 /** A digit entered in the chosen cells: as a mark, or as a spot mark where a letter went before it. */
-export const entering = (state: State, digit: number, moment: Moment): State => {
+const entering = (state: State, digit: number, moment: Moment): State => {
   const { chosen, place, position, turn, stays } = state;
   const { ground } = moment;
   if (chosen.length === 0) return { ...state, typed: "" };

@@ -24,7 +24,7 @@ const askedNudge = (state: State, at: number): State => {
 };
 
 /** The text of a grade, as it is announced. */
-export const gradeSaid = ({ nudge, wrong, grade }: NonNullable<State["nudge"]>): string => {
+const gradeSaid = ({ nudge, wrong, grade }: NonNullable<State["nudge"]>): string => {
   const before = wrong > 0 && grade === 1 ? `${wrongSaid(wrong)} ` : "";
   if (!nudge) return `${before}${stuckSaid}`;
   return `${before}${[nudge.where, nudge.use, nudge.line.placed][grade - 1]}`;

@@ -5,7 +5,7 @@ import type { Moment } from "./commit.ts";
 import { lacking, type State, saying } from "./state.ts";
 
 /** The chosen cells become these; what was being typed or waited for is dropped. */
-export const choosing = (state: State, at: string, chosen: readonly string[]): State => {
+const choosing = (state: State, at: string, chosen: readonly string[]): State => {
   const place = state.stays ? state.place : "cell";
   const next: State = { ...state, at, chosen: [...new Set(chosen)], typed: "", waits: false, place, remark: "" };
   // An answer belongs to the cell that was asked about.
@@ -101,6 +101,10 @@ export const touching = (state: State, cell: string, how: "alone" | "also" | "th
   const isOut = state.chosen.includes(cell) && state.chosen.length > 1;
   return choosing(state, cell, isOut ? state.chosen.filter((other) => other !== cell) : [...state.chosen, cell]);
 };
+
+/** A cell that the focus came to; where nothing is chosen it is. */
+export const focused = (state: State, cell: string): State =>
+  state.chosen.length === 0 ? choosing(state, cell, [cell]) : { ...state, at: cell };
 
 /** A cell reached while dragging. */
 export const dragging = (state: State, cell: string): State =>

@@ -19,7 +19,7 @@ export interface Settings {
   readonly strip: boolean;
 }
 
-export const usual: Settings = { clears: true, timed: false, theme: "device", strip: false };
+const usual: Settings = { clears: true, timed: false, theme: "device", strip: false };
 
 /** What was done and when, in milliseconds of solving since the start. */
 export interface Entry {

@@ -1,6 +1,6 @@
 import type { App } from "../app/app.ts";
 import { answered } from "../app/help-actions.ts";
-import { lacking, saying, type State } from "../app/state.ts";
+import { lacking, type State, saying } from "../app/state.ts";
 import type { Answered, Ask, Posted } from "./asks.ts";
 
 /** The worker's program stands in the page packed (gzip, base64), since it is larger than all the rest. */

@@ -55,13 +55,14 @@ describe("nudges", () => {
     const { nudges, position } = followed(withOrder);
     expect(Object.keys(position.settled)).toHaveLength(mill.cells.size);
     expect(textIn(nudges[0]!)).toBe(plan!.acts[0]!.beats[0]!.say);
-    expect(nudges.filter((nudge) => beats.has(textIn(nudge))).length).toBeGreaterThan(nudges.length / 2);
+    // The others stand for beats that say several digits in one breath: of these a nudge gives one.
+    expect(nudges.filter((nudge) => beats.has(textIn(nudge))).length).toBeGreaterThan(nudges.length / 3);
   });
 
   test("grade one names a place, grade two what to use, and neither gives a digit of a clue's away", () => {
     const { nudge } = nudged(nothing);
     expect(nudge!.where).toBe("Look at row 5 of the yard.");
-    expect(nudge!.use).toBe("The cage of 5 at row 5, columns 3 and 4 of the yard.");
+    expect(nudge!.use).toBe("The cage of 5.");
   });
 
   test("the line ends in one breath", () => {

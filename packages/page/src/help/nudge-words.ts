@@ -134,14 +134,29 @@ const knownSaid = (hinted: Hinted): string[] => {
   return [open.length === 1 ? "what one cell there can still be" : "what some cells there can still be"];
 };
 
+const nameOf = (board: Board, id: string): string => {
+  const { kind, instance } = board.rule(id)!;
+  const { called, noun } = kind.words(instance);
+  return called ?? noun;
+};
+
+/** A clue by its place, unless it is the only one of its name. */
+const clueSaid = (board: Board, id: string): string => {
+  const name = nameOf(board, id);
+  const isOnly = board.rules.filter((rule) => nameOf(board, rule.id) === name).length === 1;
+  return isOnly ? `the ${name}` : nounsFor(board, "placed").rule(id);
+};
+
 /** The clues, the house in which something follows, and what is known there: more would be the line itself. */
 const cluesSaid = (hinted: Hinted): string => {
   const { board, step } = hinted;
   const { rules, houses } = step.because;
   const nouns = nounsFor(board, "placed");
   const [cell] = cellsOf(board, concludedIn(step));
-  const home = houses.find((id) => board.house(id)!.cells.includes(cell!));
-  const clues = rules.length > 2 ? [`${counted(rules.length)} clues together`] : rules.map((id) => nouns.rule(id));
+  const home = houses.find(
+    (id) => board.house(id)!.cells.includes(cell!) && !whereSaid(hinted).includes(nouns.house(id)),
+  );
+  const clues = rules.length > 2 ? [`${counted(rules.length)} clues together`] : rules.map((id) => clueSaid(board, id));
   return `${capital(listed([...clues, ...(home ? [nouns.house(home)] : []), ...knownSaid(hinted)]))}.`;
 };
 

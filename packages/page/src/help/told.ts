@@ -15,7 +15,7 @@ export const textOf = (parts: readonly Part[]): string => parts.map(({ text }) =
 
 const space: Part = { text: " ", role: "plain" };
 
-export const stepOf = ({ board, about }: Helped, deduction: Deduction, n: number, say: string): Step => {
+const stepOf = ({ board, about }: Helped, deduction: Deduction, n: number, say: string): Step => {
   const claim = claimOf(board, deduction);
   const { technique, level } = deduction;
   return {

@@ -54,7 +54,7 @@ export const whyNot = (helped: Helped, position: Position, name: string, digit: 
   if (found.steps.length === 0) return answer("cannot", [plainly(lackingSaid(helped, cell, digit))]);
   let before = state;
   const lines = found.steps.map((step) => {
-    const told = toldOf(helped, [step], before, "placed");
+    const told = toldOf(helped, [step], before, "pointing");
     before = after(before, board, step);
     return told;
   });

@@ -20,7 +20,9 @@ export const boardFileOf = ({ position, log, asked }: State, { data }: Ground): 
   nudges: asked,
 });
 
-type Found = { readonly file: Position & Partial<Pick<BoardFile, "entries" | "nudges">> } | { readonly problem: string };
+type Found =
+  | { readonly file: Position & Partial<Pick<BoardFile, "entries" | "nudges">> }
+  | { readonly problem: string };
 
 const isTable = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
@@ -42,7 +44,8 @@ const misfit = (ground: Ground, cell: string, digits: unknown): string | undefin
 };
 
 const spotMisfit = (ground: Ground, spot: unknown): string | undefined => {
-  if (!isTable(spot) || !Array.isArray(spot.cells) || typeof spot.house !== "string") return "A spot mark is not whole.";
+  if (!isTable(spot) || !Array.isArray(spot.cells) || typeof spot.house !== "string")
+    return "A spot mark is not whole.";
   const house = ground.houses.get(spot.house);
   if (!house) return `${spot.house} is no house of this puzzle.`;
   const outside = spot.cells.find((cell) => !house.cells.includes(cell));
@@ -65,7 +68,8 @@ export const readBoardFile = (text: string, ground: Ground): Found => {
   if (!isTable(file) || file.board !== 1) return { problem: "That is no board file." };
   if (file.puzzle !== ground.data.fingerprint) return { problem: "That board belongs to another puzzle." };
   const { settled = {}, marks = {}, spots = [], entries, nudges } = file;
-  if (!isTable(settled) || !isTable(marks) || !Array.isArray(spots)) return { problem: "That board file is not whole." };
+  if (!isTable(settled) || !isTable(marks) || !Array.isArray(spots))
+    return { problem: "That board file is not whole." };
   const position = { settled, marks, spots } as unknown as Position;
   const problem = firstMisfit(ground, position);
   if (problem) return { problem: `${problem} Nothing has been changed.` };

@@ -23,9 +23,12 @@ export const saveFile = (app: App): void => {
 const remarking = (state: State, remark: string): State => saying({ ...state, remark }, remark);
 
 /** A board file takes the place of what stands; undo brings that back. What was done before comes along to an empty page. */
-export const takeFile = (app: App, text: string): void => {
+const takeFile = (app: App, text: string): void => {
   const found = readBoardFile(text, app.ground);
-  if ("problem" in found) return app.update((state) => remarking(state, found.problem));
+  if ("problem" in found) {
+    app.update((state) => remarking(state, found.problem));
+    return;
+  }
   const { settled, marks, spots, entries = [], nudges = [] } = found.file;
   app.update((state, moment) => {
     const isFresh = state.log.length === 0;

@@ -27,7 +27,10 @@ export const keepProgress = async (app: App, clock: Clock): Promise<void> => {
     clearTimeout(timer);
     timer = undefined;
     savedAt = Date.now();
-    const isKept = await store.save(fingerprint, progressOf(app.state(), puzzle.title, Math.round(clock.now()), savedAt));
+    const isKept = await store.save(
+      fingerprint,
+      progressOf(app.state(), puzzle.title, Math.round(clock.now()), savedAt),
+    );
     const kept = isKept ? "here" : "full";
     app.update((state) => (state.kept === kept ? state : { ...state, kept }));
   };

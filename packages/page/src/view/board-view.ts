@@ -2,6 +2,7 @@ import { type Board, nameOf } from "@solvewright/engine";
 import { boardScene, boardSvg, type Extent, grown } from "@solvewright/press";
 import type { App } from "../app/app.ts";
 import { pressed } from "../app/keys.ts";
+import { focused } from "../app/move-actions.ts";
 import type { State } from "../app/state.ts";
 import type { Ground } from "../solve/ground.ts";
 import { cellHeard } from "../words/heard.ts";
@@ -121,23 +122,30 @@ export const boardView = (app: App, subject: Board): BoardView => {
   };
   const followFocus = (state: State, before?: State): void => {
     const { activeElement } = document;
-    if (state.at !== before?.at && cells.element.contains(activeElement)) cells.byName.get(state.at)?.focus({ preventScroll: true });
+    if (state.at !== before?.at && cells.element.contains(activeElement))
+      cells.byName.get(state.at)?.focus({ preventScroll: true });
   };
   const update: BoardView["update"] = (state, before) => {
     describe(state, before);
     draw(state);
     followFocus(state, before);
     if (!before) return;
-    settleIn(drawing, subject, Object.keys(state.position.settled).filter((name) => !(name in before.position.settled)));
+    settleIn(
+      drawing,
+      subject,
+      Object.keys(state.position.settled).filter((name) => !(name in before.position.settled)),
+    );
     if (state.nudge !== before.nudge || state.why !== before.why) reasonsIn(drawing);
   };
 
   cells.element.addEventListener("keydown", (event) => {
     if (pressed(app, event) || event.key === " ") event.preventDefault();
   });
-  cells.element.addEventListener("focusin", ({ target }) => {
+  cells.element.addEventListener("focusin", ({ target, relatedTarget }) => {
     const name = (target as HTMLElement).dataset.cell;
-    if (name && name !== app.state().at) app.update((state) => ({ ...state, at: name }));
+    if (!name) return;
+    const isEntered = !cells.element.contains(relatedTarget as Node | null);
+    if (name !== app.state().at || isEntered) app.update((state) => focused(state, name));
   });
   listenForPointers(app, element, extent);
   return {
@@ -148,7 +156,10 @@ export const boardView = (app: App, subject: Board): BoardView => {
     focus: () => cells.byName.get(app.state().at)?.focus({ preventScroll: true }),
     light: (letter) => {
       for (const part of drawing.querySelectorAll<SVGElement>("[data-of]"))
-        part.classList.toggle("dim", letter !== undefined && part.dataset.of !== letter && part.dataset.of?.length === 1);
+        part.classList.toggle(
+          "dim",
+          letter !== undefined && part.dataset.of !== letter && part.dataset.of?.length === 1,
+        );
     },
     plain: (on) => {
       isPlain = on;

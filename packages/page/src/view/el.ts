@@ -16,6 +16,13 @@ export const el = <K extends keyof HTMLElementTagNameMap>(
   return element;
 };
 
+/** Sets attributes; those that are undefined are taken off. */
+export const withAttributes = (element: Element, attributes: Readonly<Record<string, string | undefined>>): void => {
+  for (const [name, value] of Object.entries(attributes))
+    if (value === undefined) element.removeAttribute(name);
+    else if (element.getAttribute(name) !== value) element.setAttribute(name, value);
+};
+
 /** An SVG from text that our own drawing code wrote. */
 export const drawing = (svg: string, className: string): HTMLElement => {
   const box = el("div", { class: className, "aria-hidden": "true" });

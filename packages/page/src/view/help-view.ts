@@ -2,8 +2,8 @@ import type { App } from "../app/app.ts";
 import { askable, askingWhy } from "../app/help-actions.ts";
 import type { Panel, State } from "../app/state.ts";
 import { cellIn } from "../solve/ground.ts";
-import { checkSaid, noHelpSaid, spanSaid, stuckSaid, whereSaid, wrongSaid } from "../words/help-words.ts";
 import { curly } from "../words/curly.ts";
+import { checkSaid, noHelpSaid, spanSaid, stuckSaid, whereSaid, wrongSaid } from "../words/help-words.ts";
 import { actButton } from "./act-button.ts";
 import { toldNow } from "./drawn.ts";
 import { type Child, el, refill } from "./el.ts";
@@ -14,7 +14,12 @@ type Light = (letter: string | undefined) => void;
 const heading = (text: string): HTMLElement => el("h2", { tabindex: -1, id: "help-title" }, text);
 
 const thinking = (app: App): HTMLElement =>
-  el("p", { class: "thinking" }, el("span", { class: "thought" }, "Thinking"), actButton(app, "stop", { class: "quiet" }));
+  el(
+    "p",
+    { class: "thinking" },
+    el("span", { class: "thought" }, "Thinking"),
+    actButton(app, "stop", { class: "quiet" }),
+  );
 
 const buttons = (...children: readonly Child[]): HTMLElement => el("div", { class: "buttons" }, ...children);
 
@@ -39,7 +44,11 @@ const gradesElement = (app: App, { nudge: shown }: State, light: Light): HTMLEle
     grade("what to use", far >= 2 ? nudge.use : gradeButton(app, "Tell me more")),
     grade(
       "the line itself",
-      far === 3 ? lineElement([nudge.line], light) : far === 2 ? gradeButton(app, "Tell me") : el("span", { class: "later" }, "after that"),
+      far === 3
+        ? lineElement([nudge.line], light)
+        : far === 2
+          ? gradeButton(app, "Tell me")
+          : el("span", { class: "later" }, "after that"),
     ),
   );
 };
@@ -47,11 +56,17 @@ const gradesElement = (app: App, { nudge: shown }: State, light: Light): HTMLEle
 const wrongElement = (app: App, wrong: number): HTMLElement | undefined =>
   wrong === 0
     ? undefined
-    : el("p", { class: "wrong" }, `${wrongSaid(wrong)} `, actButton(app, "check", { class: "link", label: "Look at that first" }));
+    : el(
+        "p",
+        { class: "wrong" },
+        `${wrongSaid(wrong)} `,
+        actButton(app, "check", { class: "link", label: "Look at that first" }),
+      );
 
 const nudgePanel = (app: App, state: State, light: Light): readonly Child[] => {
   const { nudge, asking } = state;
-  const removesOnly = nudge?.grade === 3 && nudge.nudge?.line.steps.every(({ places }) => Object.keys(places).length === 0);
+  const removesOnly =
+    nudge?.grade === 3 && nudge.nudge?.line.steps.every(({ places }) => Object.keys(places).length === 0);
   return [
     heading("A nudge from where you are"),
     unable(state),
@@ -89,7 +104,9 @@ const digitButtons = (app: App, state: State): HTMLElement => {
 /** How many steps there were before the ones that are told. */
 const stepsSaid = ({ why }: State): HTMLElement | undefined => {
   const { lines = [], steps = 0 } = why?.answer ?? {};
-  return steps > lines.length ? el("p", { class: "aside" }, `It takes ${steps} steps from here. The last of them:`) : undefined;
+  return steps > lines.length
+    ? el("p", { class: "aside" }, `It takes ${steps} steps from here. The last of them:`)
+    : undefined;
 };
 
 const whyPanel = (app: App, state: State, light: Light): readonly Child[] => {
@@ -103,7 +120,11 @@ const whyPanel = (app: App, state: State, light: Light): readonly Child[] => {
     why?.answer && why.answer.wrong > 0 ? wrongElement(app, why.answer.wrong) : undefined,
     stepsSaid(state),
     why?.answer ? lineElement(toldNow(state), light) : undefined,
-    el("p", { class: "aside" }, why?.digit === undefined ? "Choose a cell, then a digit to ask about." : "or ask about another digit"),
+    el(
+      "p",
+      { class: "aside" },
+      why?.digit === undefined ? "Choose a cell, then a digit to ask about." : "or ask about another digit",
+    ),
     digitButtons(app, state),
     buttons(back(app)),
   ];
@@ -159,23 +180,33 @@ const panels: Readonly<Record<Panel, (app: App, state: State, light: Light) => r
   rules: idlePanel,
 };
 
-const isChanged = (state: State, before: State | undefined): boolean =>
-  !before ||
-  (["panel", "nudge", "why", "check", "asking", "helper", "plan", "settings", "position", "at"] as const).some(
-    (key) => state[key] !== before[key],
-  );
+/** What a panel shows of the state: nothing else makes it anew, lest a button goes from under a finger. */
+const shownIn: Readonly<Record<Panel, readonly (keyof State)[]>> = {
+  nudge: ["nudge", "asking", "helper"],
+  why: ["why", "asking", "helper", "at"],
+  check: ["check", "asking", "helper"],
+  finish: ["finished", "plan", "settings"],
+  rules: [],
+};
+
+const isChanged = (state: State, before: State | undefined): boolean => {
+  const { panel } = state;
+  if (!before || panel !== before.panel) return true;
+  return panel !== undefined && shownIn[panel].some((key) => state[key] !== before[key]);
+};
 
 /** A digit typed beside the board asks about it. */
-const askTyped = (app: App, key: string): void => {
+const askTyped = (app: App, container: HTMLElement, key: string): void => {
   const digit = key.trim() === "" ? Number.NaN : Number(key);
-  if (app.state().panel === "why" && askable(app.state(), app.moment()).includes(digit))
-    app.update((state, moment) => askingWhy(state, digit, moment));
+  if (app.state().panel !== "why" || !askable(app.state(), app.moment()).includes(digit)) return;
+  app.update((state, moment) => askingWhy(state, digit, moment));
+  container.querySelector<HTMLElement>(`[data-focus="ask-${digit}"]`)?.focus();
 };
 
 /** What is asked and answered beside the board. */
 export const helpView = (app: App, light: Light) => {
   const element = el("section", { class: "help", "aria-label": "Help" });
-  element.addEventListener("keydown", ({ key }) => askTyped(app, key));
+  element.addEventListener("keydown", ({ key }) => askTyped(app, element, key));
   const update = (state: State, before?: State): void => {
     if (!isChanged(state, before)) return;
     const open = element.querySelector("details")?.open ?? false;
@@ -185,5 +216,10 @@ export const helpView = (app: App, light: Light) => {
     if (before && state.panel && state.panel !== "rules") element.scrollIntoView({ block: "nearest" });
     if (state.panel !== before?.panel || state.why !== before?.why || state.nudge !== before?.nudge) light(undefined);
   };
-  return { element, update, focus: (): void => (element.querySelector<HTMLElement>(".ask-digit") ?? element.querySelector<HTMLElement>("h2"))?.focus() };
+  return {
+    element,
+    update,
+    focus: (): void =>
+      (element.querySelector<HTMLElement>(".ask-digit") ?? element.querySelector<HTMLElement>("h2"))?.focus(),
+  };
 };

@@ -1,7 +1,7 @@
 import type { App } from "../app/app.ts";
 import type { State } from "../app/state.ts";
-import { actButton } from "./act-button.ts";
-import { el, refill } from "./el.ts";
+import { actButton, lastingButton } from "./act-button.ts";
+import { type Child, el, refill } from "./el.ts";
 
 const keptSaid: Readonly<Record<State["kept"], string>> = {
   "not yet": "",
@@ -29,25 +29,23 @@ const themeChoice = (app: App, { settings }: State): HTMLElement =>
     ]),
   );
 
+const settings = (app: App, state: State): readonly Child[] => [
+  ...(["clears", "timed", "strip"] as const).map((id) => checkbox(app, id, state)),
+  themeChoice(app, state),
+];
+
 /** Files, settings, and whether progress is kept. */
 export const keepView = (app: App) => {
-  const element = el("section", { class: "keep", "aria-label": "Keeping and settings" });
+  const files = ["print", "begin-again", "save", "open"].map((id) => lastingButton(app, id, () => ({ class: "link" })));
+  const kept = el("span", { class: "kept" });
+  const links = el("p", { class: "links" }, ...files.map((button) => button.element), kept);
+  const choices = el("div", {});
+  const folded = el("details", { class: "settings" }, el("summary", {}, "Settings"), choices);
+  const element = el("section", { class: "keep", "aria-label": "Keeping and settings" }, links, folded);
   const update = (state: State, before?: State): void => {
-    const isSame = before && state.settings === before.settings && state.kept === before.kept;
-    if (isSame && state.position === before.position) return;
-    refill(
-      element,
-      el(
-        "p",
-        { class: "links" },
-        ...["print", "begin-again", "save", "open"].map((id) => actButton(app, id, { class: "link" })),
-        el("span", { class: "kept" }, keptSaid[state.kept]),
-      ),
-      checkbox(app, "clears", state),
-      checkbox(app, "timed", state),
-      checkbox(app, "strip", state),
-      themeChoice(app, state),
-    );
+    for (const button of files) button.update();
+    kept.textContent = keptSaid[state.kept];
+    if (state.settings !== before?.settings) refill(choices, ...settings(app, state));
   };
   return { element, update };
 };

@@ -2,8 +2,8 @@ import type { Part } from "@solvewright/engine";
 import type { LetteredReason } from "@solvewright/press";
 import type { Told } from "../help/asks.ts";
 import { curly } from "../words/curly.ts";
-import { type Child, el } from "./el.ts";
 import { lettersIn } from "./drawn.ts";
+import { type Child, el } from "./el.ts";
 
 const letterFor = (letters: readonly LetteredReason[], { of }: Part): LetteredReason | undefined =>
   of && letters.find((reason) => JSON.stringify(reason.of) === JSON.stringify(of));
@@ -19,16 +19,10 @@ const phrase = (part: Part, letters: readonly LetteredReason[], light: Light): C
   if (part.role === "plain") return text;
   if (part.role === "so") return el("strong", { class: "so" }, text);
   const reason = letterFor(letters, part);
-  return el(
-    "span",
-    {
-      class: "because",
-      onpointerenter: () => light(reason?.letter),
-      onpointerleave: () => light(undefined),
-    },
-    text,
-    ...(reason ? [badge(reason)] : []),
-  );
+  const listens = { onpointerenter: () => light(reason?.letter), onpointerleave: () => light(undefined) };
+  const words = text.trimEnd();
+  const span = el("span", { class: "because", ...listens }, words, ...(reason ? [badge(reason)] : []));
+  return el("span", {}, span, text.slice(words.length));
 };
 
 /** Lines as they are pointed at, with their letters; who can't see the board hears the places instead. */

@@ -1,7 +1,7 @@
 import type { App } from "../app/app.ts";
 import type { State } from "../app/state.ts";
 import type { Ground } from "../solve/ground.ts";
-import { spotsSaid } from "../words/spot-words.ts";
+import { armedSaid, spotsSaid } from "../words/spot-words.ts";
 import { actButton } from "./act-button.ts";
 import { type BoardView, boardView } from "./board-view.ts";
 import { el } from "./el.ts";
@@ -44,8 +44,9 @@ const noteOf = (state: State, ground: Ground): string => {
   if (state.remark) return state.remark;
   if (state.waits) return "Which grid? 1 is the topmost.";
   if (state.typed) return `${state.typed}…`;
-  if (state.place !== "cell") return state.said.text.startsWith("Next digit") ? state.said.text : "";
   const spots = spotsSaid(ground, state.position, state.chosen);
+  const isArmed = spots.length === 0 || state.said.text.startsWith("Next digit");
+  if (state.place !== "cell" && isArmed) return armedSaid(ground, state.at, state.place, state.turn);
   if (spots.length > 0) return spots.join(" ");
   return Object.keys(state.position.settled).length === 0 ? firstHint : "";
 };
@@ -70,8 +71,7 @@ export const pageView = (app: App, root: HTMLElement): PageView => {
   const head = el(
     "header",
     { class: "head" },
-    el("h1", {}, ground.data.puzzle.title),
-    creditElement(ground),
+    el("div", { class: "title" }, el("h1", {}, ground.data.puzzle.title), creditElement(ground)),
     actButton(app, "rules", { class: "link to-rules" }),
   );
   const side = el(
@@ -108,10 +108,11 @@ export const pageView = (app: App, root: HTMLElement): PageView => {
     else delete page.dataset.panel;
     if (state.finished === undefined) delete page.dataset.finished;
     else page.dataset.finished = "";
+    page.dataset.helper = state.helper;
     page.dataset.strip = state.settings.strip || touch.matches ? "on" : "off";
     board.update(state, before);
     frame.update(state, before);
-    strip.update(state);
+    strip.update();
     help.update(state, before);
     keep.update(state, before);
     note.textContent = noteOf(state, ground);
@@ -124,6 +125,7 @@ export const pageView = (app: App, root: HTMLElement): PageView => {
   return {
     board,
     update,
-    toPanel: () => (app.state().panel === "rules" ? side.querySelector<HTMLElement>("#rules-title")?.focus() : help.focus()),
+    toPanel: () =>
+      app.state().panel === "rules" ? side.querySelector<HTMLElement>("#rules-title")?.focus() : help.focus(),
   };
 };

@@ -7,7 +7,12 @@ type Spot = { readonly x: number; readonly y: number };
 const spotOf = ({ clientX, clientY }: PointerEvent): Spot => ({ x: clientX, y: clientY });
 
 /** The cell under a point of the screen. */
-const cellUnder = (app: App, board: HTMLElement, { left, top, right, bottom }: Extent, { x, y }: Spot): string | undefined => {
+const cellUnder = (
+  app: App,
+  board: HTMLElement,
+  { left, top, right, bottom }: Extent,
+  { x, y }: Spot,
+): string | undefined => {
   const box = board.getBoundingClientRect();
   const column = Math.ceil(((x - box.left) / box.width) * (right - left) + left);
   const row = Math.ceil(((y - box.top) / box.height) * (bottom - top) + top);
@@ -52,7 +57,8 @@ export const listenForPointers = (app: App, board: HTMLElement, extent: Extent):
   };
   const drag = (event: PointerEvent): void => {
     const cells = [...(event.getCoalescedEvents?.() ?? []), event].map((each) => cellAt(spotOf(each)));
-    for (const cell of new Set(cells)) if (cell && cell !== app.state().at) app.update((state) => dragging(state, cell));
+    for (const cell of new Set(cells))
+      if (cell && cell !== app.state().at) app.update((state) => dragging(state, cell));
   };
 
   board.addEventListener("pointerdown", (event) => {

@@ -1,5 +1,5 @@
 import { type Board, canvasOf, listed, type Place } from "@solvewright/engine";
-import { boardSvg, type RuleText } from "@solvewright/press";
+import { boardScene, boardSvg, type Extent, extentOf, grown, type RuleText } from "@solvewright/press";
 import type { Ground } from "../solve/ground.ts";
 import { curly } from "../words/curly.ts";
 import { drawing, el } from "./el.ts";
@@ -22,34 +22,71 @@ const windowOn = (a: Place, b: Place, index: number): Window => {
 /** Two neighbouring cells of a clue, on which it can be seen best. */
 const windowsOn = (subject: Board, id: string): (Window & { readonly id: string })[] => {
   const places = (subject.rule(id)?.cells ?? []).map((cell) => subject.canvas.places[cell]!);
-  const pairs = places.length === 1 ? [[places[0]!, places[0]!] as const] : places.slice(1).map((to, k) => [places[k]!, to] as const);
+  const pairs =
+    places.length === 1
+      ? [[places[0]!, places[0]!] as const]
+      : places.slice(1).map((to, k) => [places[k]!, to] as const);
   return pairs
     .map(([from, to], k) => ({ ...windowOn(from, to, k), id }))
     .filter(({ down, across }) => down <= 2 && across <= 2);
 };
 
-/** The puzzle's clues of these ids alone, on no grid. */
+/** The grids with these clues alone. */
+const withRules = (subject: Board, ids: readonly string[]): Board => ({
+  ...subject,
+  puzzle: { ...subject.puzzle, givens: new Map() },
+  rules: subject.rules.filter(({ id }) => ids.includes(id)),
+});
+
+/** One clue on no grid. */
 const clueAlone = (subject: Board, id: string): Board => ({
   ...subject,
   puzzle: { ...subject.puzzle, grids: [], givens: new Map(), canvas: canvasOf([]) },
-  rules: subject.rules.filter((rule) => rule.id === id),
+  rules: subject.rules
+    .filter((rule) => rule.id === id)
+    .map((rule) => ({ ...rule, instance: { ...rule.instance, cells: [] } })),
 });
 
 const asPage = { theme: "variables", sentences: false } as const;
 
-const cluePicture = (subject: Board, { id, row, column, down, across }: Window & { readonly id: string }): HTMLElement => {
+const cluePicture = (
+  subject: Board,
+  { id, row, column, down, across }: Window & { readonly id: string },
+): HTMLElement => {
   const window = { left: column - 1, top: row - 1, right: column - 1 + across, bottom: row - 1 + down };
-  const picture = drawing(boardSvg(clueAlone(subject, id), { ...asPage, window, id: `of-${id.replace("/", "-")}` }), "rule-picture cells-behind");
+  const picture = drawing(
+    boardSvg(clueAlone(subject, id), { ...asPage, window, id: `of-${id.replace("/", "-")}` }),
+    "rule-picture cells-behind",
+  );
   picture.dataset.shape = `${across}x${down}`;
   return picture;
 };
 
+const union = (a: Extent, b: Extent): Extent => ({
+  left: Math.min(a.left, b.left),
+  top: Math.min(a.top, b.top),
+  right: Math.max(a.right, b.right),
+  bottom: Math.max(a.bottom, b.bottom),
+});
+
+/** A clue beside the grid, and the two first cells that it speaks of. */
+const besideWindow = (subject: Board, id: string): Extent | undefined => {
+  const { scene } = boardScene(withRules(subject, [id]), asPage);
+  const figures = scene.layers.find(({ name }) => name === "outside")?.figures ?? [];
+  const { row = 1, column = 1 } = subject.canvas.places[subject.rule(id)?.cells[0] ?? 0] ?? {};
+  const cells = { left: column - 1, top: row - 1, right: column + 1, bottom: row };
+  return figures.length === 0 ? undefined : grown(figures.map(extentOf).reduce(union, cells), 0.06);
+};
+
 /** Of a rule with clues, one of them; of the rest the whole board, with what it draws there. */
 const pictureOf = (subject: Board, { ids }: RuleText, k: number): HTMLElement => {
+  const [first = ""] = ids;
+  const window = besideWindow(subject, first);
+  if (window)
+    return drawing(boardSvg(withRules(subject, [first]), { ...asPage, window, id: `rule-${k}` }), "rule-picture");
   const [best] = ids.flatMap((id) => windowsOn(subject, id)).sort((x, y) => x.cost - y.cost);
   if (best) return cluePicture(subject, best);
-  const bare = { ...subject, puzzle: { ...subject.puzzle, givens: new Map() }, rules: subject.rules.filter(({ id }) => ids.includes(id)) };
-  return drawing(boardSvg(bare, { ...asPage, id: `rule-${k}` }), "rule-picture");
+  return drawing(boardSvg(withRules(subject, ids), { ...asPage, id: `rule-${k}` }), "rule-picture");
 };
 
 const paragraphs = (text: string): HTMLElement[] =>
@@ -79,7 +116,9 @@ const ruleElement = (subject: Board, rule: RuleText, k: number): HTMLElement =>
   );
 
 const leftToYou = ({ data }: Ground): HTMLElement[] =>
-  data.unchecked.length === 0 ? [] : [el("p", { class: "aside" }, "A rule in words alone is yours to keep: nothing here checks it.")];
+  data.unchecked.length === 0
+    ? []
+    : [el("p", { class: "aside" }, "A rule in words alone is yours to keep: nothing here checks it.")];
 
 /** All the rules of the puzzle: the setter's wording, then each with its drawing, then what missing marks mean. */
 export const rulesElement = (ground: Ground, subject: Board): HTMLElement => {

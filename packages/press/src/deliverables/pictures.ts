@@ -1,4 +1,5 @@
 import { type BoardOptions, boardSvg } from "../board/board-svg.ts";
+import { coverSvg } from "./cover.ts";
 import type { Deliverable, Show } from "./show.ts";
 
 /** A picture of a pack before it is a file of some form: what is on the board. */
@@ -21,6 +22,12 @@ export const solutionPicture: Picture = {
   purpose: "The solution as a picture",
   heed: "Keep it out of sight until the show is out.",
   svg: ({ board, solution }, style) => boardSvg(board, { ...style, painted: true, written: { settled: solution } }),
+};
+
+export const coverPicture: Picture = {
+  name: "cover",
+  purpose: "The picture for the video's cover, 1280 by 720, with no digit of the solution",
+  svg: ({ board }, style) => coverSvg(board, style),
 };
 
 /** What a picture is for in one of its forms. */

@@ -5,14 +5,14 @@ import type { Deliverable, Show } from "./show.ts";
 import { inMarkdown } from "./texts.ts";
 import { clock, type Timed, timesOf } from "./times.ts";
 
-interface Said {
-  readonly n: number;
-  readonly say: string;
-  readonly seconds: number;
-}
+type Said = Pick<PlanBeat, "n" | "say" | "seconds" | "pause">;
 
-const line = (name: string, { n, say, seconds }: Said, { starts }: Timed): string =>
-  `**${n}. ${inMarkdown(name)}** (${clock(starts.get(n)!)}, ${Math.round(seconds)} s)\n\n${inMarkdown(say)}`;
+const line = (name: string, { n, say, seconds, pause }: Said, { starts }: Timed): string =>
+  [
+    `**${n}. ${inMarkdown(name)}** (${clock(starts.get(n)!)}, ${Math.round(seconds)} s)`,
+    ...(pause ? [inMarkdown(pause.say)] : []),
+    inMarkdown(say),
+  ].join("\n\n");
 
 const doing = ({ enter, mark }: Entries): string[] => [
   ...(enter.length > 0 ? [`Enter ${listed(enter)}.`] : []),

@@ -1,4 +1,4 @@
-import type { Plan } from "@solvewright/engine";
+import type { Plan, PlanBeat } from "@solvewright/engine";
 
 /** A stretch of the show, in seconds from its start. */
 export interface Stretch {
@@ -48,6 +48,8 @@ const longEnough = (chapters: readonly Stretch[]): Stretch[] => {
   return kept;
 };
 
+type Said = Pick<PlanBeat, "n" | "say" | "seconds" | "pause">;
+
 /** When everything of a plan is said: the rules first, then act by act. */
 export const timesOf = (plan: Plan): Timed => {
   const lines: Spoken[] = [];
@@ -58,16 +60,17 @@ export const timesOf = (plan: Plan): Timed => {
     if (text !== "") lines.push({ text, from: now, to: now + seconds });
     now += seconds;
   };
-  const sayBeat = ({ n, say: text, seconds }: { n: number; say: string; seconds: number }): void => {
+  const sayBeat = ({ n, say: text, seconds, pause }: Said): void => {
     starts.set(n, now);
-    say(text, seconds);
+    if (pause) say(pause.say, pause.seconds);
+    say(text, seconds - (pause?.seconds ?? 0));
   };
   const chapter = (title: string, tell: () => void): Stretch => {
     const from = now;
     tell();
     return { title, from, to: now };
   };
-  const first = chapter("The rules", () => plan.rules.lines.forEach(sayBeat));
+  const first = chapter(plan.rules.title, () => plan.rules.lines.forEach(sayBeat));
   const rest = plan.acts.map(({ title, open, close, beats }) =>
     chapter(title, () => {
       say(open, wordsIn(open) * pace);

@@ -1,7 +1,12 @@
-import { puzzlePicture, solutionPicture } from "../deliverables/pictures.ts";
+import { coverPicture, puzzlePicture, solutionPicture } from "../deliverables/pictures.ts";
 import { deliverables } from "../deliverables/registry.ts";
 import type { Deliverable } from "../deliverables/show.ts";
 import { asPng } from "./pictures.ts";
 
 /** Every file that goes out with a show, in the order in which it is wanted: the texts, and what needs Node to be made. */
-export const packFiles: readonly Deliverable[] = [asPng(puzzlePicture), ...deliverables, asPng(solutionPicture)];
+export const packFiles: readonly Deliverable[] = [
+  asPng(puzzlePicture),
+  asPng(coverPicture),
+  ...deliverables,
+  asPng(solutionPicture),
+];

@@ -1,13 +1,21 @@
 import {
+  type Assumption,
+  assumptionLine,
   type Board,
   type Cell,
   type Clash,
   capital,
   counted,
+  type Extent,
+  fileForm,
+  fileLine,
   listed,
+  type Mend,
+  mendParts,
   nounsFor,
   type Soundness,
   type Worths,
+  wordingLines,
 } from "@solvewright/engine";
 import { printable } from "../../printable.ts";
 import type { Finding } from "./finding.ts";
@@ -52,11 +60,45 @@ const whereTheyDiffer = ({ canvas }: Board, { solutions: [one, other], differ }:
   const count = differ.length;
   const shown = differ.slice(0, mostListed);
   return [
-    `More than one. These two agree everywhere but in ${counted(count)} ${count === 1 ? "cell" : "cells"}.`,
+    `More than one. These two agree everywhere but in ${cellsSaid(count)}.`,
     ...listing(shown.map((cell) => [canvas.names[cell]!, `${one![cell]} or ${other![cell]}`])),
     ...(count > shown.length ? [`  and ${counted(count - shown.length)} more`] : []),
   ];
 };
+
+const cellsSaid = (count: number): string => `${counted(count)} ${count === 1 ? "cell" : "cells"}`;
+
+const howMany = ({ count, exact, open }: Extent): string =>
+  `It has ${exact ? `${counted(count)} solutions in all` : `at least ${count} solutions`}, and ${cellsSaid(open.length)} ${open.length === 1 ? "is" : "are"} not the same in each.`;
+
+/** What one could do and what comes of it, on one line each. */
+const mendItem =
+  (board: Board) =>
+  (mend: Mend): Item => {
+    const names =
+      mend.change === "add"
+        ? fileForm(board, mend).map(fileLine)
+        : [...[...mend.givens.keys()].map((cell) => board.canvas.names[cell]!), ...mend.rules.map(({ id }) => id)];
+    return [names.join(" + "), listed(mendParts(board, mend))];
+  };
+
+const mendHead = ({ change, verdict }: Mend, count: number): string => {
+  const these = count === 1 ? "this" : "any one of these";
+  const solutions = verdict === "one" ? "exactly one" : "more than one";
+  return change === "add"
+    ? `With ${these} added there would be ${solutions}:`
+    : `Without ${these} there would be ${solutions}:`;
+};
+
+const mendsSaid = (board: Board, mends: readonly Mend[]): string[] =>
+  (["one", "several"] as const).flatMap((verdict) => {
+    const some = mends.filter((mend) => mend.verdict === verdict);
+    return some.length === 0 ? [] : [mendHead(some[0]!, some.length), ...listing(some.map(mendItem(board)))];
+  });
+
+/** Those that make a difference. */
+const assumptionsSaid = (assumptions: readonly Assumption[]): string[] =>
+  assumptions.filter(({ outcome }) => outcome !== "no difference").map(assumptionLine);
 
 const whatClashes = (board: Board, { houses, rules, givens, minimal }: Clash): string[] => [
   "None. These can't all hold:",
@@ -77,12 +119,17 @@ const leftOutSaid = (board: Board): string[] => {
 };
 
 /** A finding in plain words, the verdict first. */
-export const inWords = (board: Board, { soundness, worths, clash, isStopped }: Finding): string[] => {
+export const inWords = (board: Board, finding: Finding): string[] => {
+  const { soundness, worths, assumptions, clash, extent, mends, wording, isStopped } = finding;
   if (!soundness) return ["Stopped. No verdict yet."];
   return [
     ...(clash ? whatClashes(board, clash) : verdictSaid(board, soundness)),
+    ...(extent ? [howMany(extent)] : []),
+    ...(mends ? mendsSaid(board, mends) : []),
     ...(worths ? whatIsNeeded(board, worths) : []),
+    ...(assumptions ? assumptionsSaid(assumptions) : []),
+    ...(wording ? wordingLines(board, wording) : []),
     ...leftOutSaid(board),
-    ...(isStopped ? ["Stopped before the reasons were known."] : []),
+    ...(isStopped ? ["Stopped before all of the reasons were known."] : []),
   ];
 };

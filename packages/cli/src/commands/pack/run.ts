@@ -9,6 +9,7 @@ import { onlySolution, stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { namedDigits, planOf } from "../../show.ts";
+import { toDisk } from "../../to-disk.ts";
 import { assets } from "./assets.ts";
 import { type PackFile, writePack } from "./folder.ts";
 
@@ -39,25 +40,10 @@ const filesOf = (show: Show, asked: Asked): PackFile[] => {
   return [readMe, ...packFiles].map(fileOf);
 };
 
-const refusedByDisk: Readonly<Record<string, string>> = {
-  EEXIST: "is a file and no folder",
-  ENOTDIR: "lies in a file and not in a folder",
-  EACCES: "may not be written to",
-  EPERM: "may not be written to",
-  EROFS: "may not be written to",
-  ENOSPC: "lies on a full disk",
-};
-
-const writing = async (to: string, show: Show, files: readonly PackFile[], force: boolean) => {
+const writing = (to: string, show: Show, files: readonly PackFile[], force: boolean) => {
   const { puzzle } = show.board;
   const about = { title: withoutTurns(oneLine(puzzle.title)), puzzle: fingerprint(puzzle) };
-  try {
-    return await writePack(to, files, about, force);
-  } catch (error) {
-    const reason = refusedByDisk[(error as NodeJS.ErrnoException).code ?? ""];
-    if (!reason) throw error;
-    throw badUsage(`${printable(to)} ${reason}.`, { read: to, right: "a folder that may be written to" });
-  }
+  return toDisk(to, () => writePack(to, files, about, force));
 };
 
 const showOf = (board: Board, solution: Solution, asked: Asked): Show | ExitCode => {

@@ -3,24 +3,30 @@ import {
   answerLine,
   type Board,
   type Cell,
+  capital,
   cellNamed,
   claimOf,
   type Deduction,
   judgeOf,
   type Knowledge,
+  listed,
+  nounsFor,
   phrase,
+  type Solution,
   type Step,
-  startOf,
+  type Why,
   type WhyQuestion,
   why,
 } from "@solvewright/engine";
 import type { Asked, Run } from "../../command.ts";
 import { badUsage } from "../../faults.ts";
-import { unlessStopped, watching } from "../../long-work.ts";
+import { Stopped, watching } from "../../long-work.ts";
 import { stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
-import { watchedProver } from "../../show.ts";
+import { soundnessOf, watchedProver } from "../../show.ts";
+import { drawTo } from "./picture.ts";
+import { type Start, startFor } from "./start.ts";
 
 const cellIn = ({ canvas }: Board, name: string): Cell => {
   const cell = cellNamed(canvas, name);
@@ -63,16 +69,44 @@ const stepsFrom = (board: Board, start: Knowledge, deductions: readonly Deductio
   });
 };
 
+/** What is wrong on the asker's board comes before the answer. */
+const wrongSaid = (board: Board, wrong: readonly string[]): string[] => {
+  if (wrong.length === 0) return [];
+  const nouns = nounsFor(board, "placed");
+  const cells = listed(wrong.map((name) => nouns.cell(cellNamed(board.canvas, name)!)));
+  return [`${capital(cells)} ${wrong.length === 1 ? "is" : "are"} wrong on this board, and left aside here.`];
+};
+
+const answered = (
+  board: Board,
+  { known }: Start,
+  question: WhyQuestion,
+  solution: Solution | undefined,
+  asked: Asked,
+) => {
+  if (question.digit !== undefined && solution?.[question.cell] === question.digit)
+    return { answer: "can", steps: [] } satisfies Why;
+  const watch = watching(asked, () => asked.out.progress("Looking for the reason"));
+  return why(known, board, question, judgeOf(board, watchedProver(board, watch)));
+};
+
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
   const board = await boardIn(words[0]!, out);
   const question = questionIn(board, words);
-  const start = startOf(board);
-  const watch = watching(asked, () => out.progress("Looking for the reason"));
-  const found = unlessStopped(() => why(start, board, question, judgeOf(board, watchedProver(board, watch))));
-  if (!found) return stoppedAt(asked, "No answer yet.");
-  const say = answerLine(board, start, question, found);
-  if (flags.json) out.json({ answer: found.answer, steps: stepsFrom(board, start, found.steps), say });
-  else out.line(printable(say));
-  return found.answer === "unknown" ? 1 : 0;
+  try {
+    const { verdict, solutions } = soundnessOf(board, asked);
+    const solution = verdict === "one" ? solutions[0] : undefined;
+    const start = await startFor(board, solution, asked);
+    const found = answered(board, start, question, solution, asked);
+    const say = [...wrongSaid(board, start.wrong), answerLine(board, start.known, question, found)].join(" ");
+    const steps = stepsFrom(board, start.known, found.steps);
+    if (flags.json) out.json({ answer: found.answer, wrong: start.wrong, steps, say });
+    else out.line(printable(say));
+    if (typeof flags.picture === "string") await drawTo(flags.picture, board, start.known, steps);
+    return found.answer === "unknown" ? 1 : 0;
+  } catch (error) {
+    if (error instanceof Stopped) return stoppedAt(asked, "No answer yet.");
+    throw error;
+  }
 };

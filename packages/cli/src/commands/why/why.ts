@@ -4,7 +4,12 @@ export const why: Command = {
   name: "why",
   usage: "FILE CELL [DIGIT]",
   summary: "Why a cell is what it is, or can't be a digit",
-  flags: [json],
+  flags: [
+    { name: "--at <beat>", text: "from the board at this beat of the running order" },
+    { name: "--board <file>", text: "from a board file, as the try-it page saves it" },
+    { name: "--picture <file>", text: "draws the reason as SVG" },
+    json,
+  ],
   example: "solvewright why examples/paper-mill.puzzle.yaml r5c8 5",
   load: () => import("./run.ts"),
 };

@@ -1,4 +1,4 @@
-import { type Canvas, cellAt, nameOf, type Place, placeOf } from "../../puzzle/canvas.ts";
+import { type Canvas, type Cell, cellAt, nameOf, type Place, placeOf } from "../../puzzle/canvas.ts";
 import type { FaultInText } from "../body.ts";
 import { shown } from "../shown.ts";
 
@@ -43,21 +43,25 @@ const readToken = (token: string, canvas: Canvas): { places: Place[]; right?: st
 
 /** A path with more faults than this has its first ones told. */
 const mostFaults = 20;
+/** Cells that a path may have: as many as the largest grid. */
+const mostCells = 625;
 
 /** Reads cells separated by spaces; `r1c1-r1c5` is a straight or diagonal run. No cell may come twice. */
 export const readPath = (text: string, canvas: Canvas): PathText => {
   const places: Place[] = [];
   const tokens: { token: string; offset: number }[] = [];
   const faults: FaultInText[] = [];
-  const seen = new Set<string>();
+  const seen = new Set<Cell>();
   for (const { 0: token, index: offset } of text.matchAll(/\S+/g)) {
-    if (faults.length >= mostFaults) break;
+    if (faults.length >= mostFaults || places.length > mostCells) break;
     const { places: read, right } = readToken(token, canvas);
     if (right) faults.push({ read: shown(token), right, offset });
-    const twice = read.find((place) => seen.has(nameOf(place)));
+    const twice = read.find((place) => seen.has(cellAt(canvas, place)!));
     if (twice) faults.push({ read: token, right: `each cell once; ${nameOf(twice)} comes twice`, offset });
+    if (places.length + read.length > mostCells)
+      faults.push({ read: token, right: `${mostCells} cells at most, as many as the largest grid has`, offset });
     for (const place of read) {
-      seen.add(nameOf(place));
+      seen.add(cellAt(canvas, place)!);
       places.push(place);
       tokens.push({ token, offset });
     }

@@ -1,4 +1,5 @@
 import { everyWhere } from "../../../test-kit/chance.ts";
+import { withAllMarks } from "../../../test-kit/chance-marks.ts";
 import type { KindCases } from "../../../test-kit/index.ts";
 import { tiny } from "../../../test-kit/tiny.ts";
 
@@ -34,6 +35,8 @@ export const cases: KindCases = {
     ),
   ],
   random: (_, board) => (everyWhere(board, steps, (x, y) => Math.abs(x - y) !== 1) ? null : undefined),
+  board: (random) =>
+    withAllMarks(random, "all-bars-shown", (x, y) => (Math.abs(x - y) === 1 ? "consecutive-bar" : undefined)),
   example: {
     puzzle,
     obeys: "1259\n9521\n2915\n5192",

@@ -1,4 +1,5 @@
 import { everyWhere } from "../../../test-kit/chance.ts";
+import { withAllMarks } from "../../../test-kit/chance-marks.ts";
 import type { KindCases } from "../../../test-kit/index.ts";
 import { tiny } from "../../../test-kit/tiny.ts";
 
@@ -45,6 +46,11 @@ export const cases: KindCases = {
   ],
   random: (_, board) =>
     everyWhere(board, steps, (x, y) => Math.abs(x - y) !== 1 && x !== 2 * y && y !== 2 * x) ? null : undefined,
+  board: (random) =>
+    withAllMarks(random, "all-dots-shown", (x, y) => {
+      if (x === 2 * y || y === 2 * x) return "kropke-black";
+      return Math.abs(x - y) === 1 ? "kropke-white" : undefined;
+    }),
   example: {
     puzzle,
     obeys: "1273\n3721\n7132\n2317",

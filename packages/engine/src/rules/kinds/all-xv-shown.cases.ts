@@ -1,4 +1,5 @@
 import { everyWhere } from "../../../test-kit/chance.ts";
+import { withAllMarks } from "../../../test-kit/chance-marks.ts";
 import type { KindCases } from "../../../test-kit/index.ts";
 import { tiny } from "../../../test-kit/tiny.ts";
 
@@ -37,6 +38,8 @@ export const cases: KindCases = {
     ),
   ],
   random: (_, board) => (everyWhere(board, steps, (x, y) => x + y !== 5 && x + y !== 10) ? null : undefined),
+  board: (random) =>
+    withAllMarks(random, "all-xv-shown", (x, y) => (x + y === 10 ? "xv-x" : x + y === 5 ? "xv-v" : undefined)),
   example: {
     puzzle,
     obeys: "1486\n6841\n8164\n4618",

@@ -3,6 +3,7 @@ import { pairTerms } from "../../terms/make.ts";
 import { type WholeGridBody, wholeGrid } from "../bodies/whole-grid.ts";
 import type { Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
+import { meansNothing } from "../readings.ts";
 import { type Everywhere, placed, withoutMark } from "../whole-grid.ts";
 
 const needNoMark = (x: number, y: number): boolean => x + y !== 5 && x + y !== 10;
@@ -11,6 +12,7 @@ export const allXvShown: Kind<WholeGridBody, Everywhere> = {
   name: "all-xv-shown",
   body: wholeGrid,
   wholeGrid: true,
+  missing: { mark: "xv", says: "every X and V is shown" },
   resolve: (body, setting) => withoutMark(body, setting, "xv"),
   scopes: ({ pairs }) => pairs.map((pair) => holding(pair, needNoMark)),
   terms: ({ id, pairs }) => pairTerms(id, pairs, needNoMark),
@@ -23,5 +25,16 @@ export const allXvShown: Kind<WholeGridBody, Everywhere> = {
     at: [],
     holds: "add up to neither 5 nor 10",
   }),
+  alsoSaid: [
+    "all ... x",
+    "all ... v",
+    "every ... x",
+    "every ... v",
+    "no ... x",
+    "without ... x",
+    "all xv",
+    "negative constraint",
+  ],
+  readings: [meansNothing("missing Xs and Vs mean nothing")],
   relabels: "none",
 };

@@ -26,5 +26,6 @@ export const antiKing: Kind<WholeGridBody, Everywhere> = {
     at: [],
     holds: "touch, so they differ",
   }),
+  alsoSaid: ["king", "touch", "diagonally"],
   relabels: "any",
 };

@@ -26,5 +26,6 @@ export const antiKnight: Kind<WholeGridBody, Everywhere> = {
     at: [],
     holds: "are a knight's move apart, so they differ",
   }),
+  alsoSaid: ["knight"],
   relabels: "any",
 };

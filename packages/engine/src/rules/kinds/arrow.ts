@@ -3,13 +3,16 @@ import { arrowDrawing } from "../../marks/arrow.ts";
 import { centres } from "../../marks/points.ts";
 import type { Point } from "../../marks/shape.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { becauseOfBalance, othersThat } from "../because/balance.ts";
 import { type ArrowBody, arrowBody } from "../bodies/arrow.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { cellsAt } from "../cells.ts";
 import { type Bound, faulty, type Kind, type Setting } from "../contract.ts";
 import { imbalance } from "../in-balance.ts";
 import { inWords } from "../in-words.ts";
+import { onceIn } from "../once.ts";
 import { sumsOf } from "../reachable.ts";
+import { mayNotRepeat } from "../readings.ts";
 
 interface Arrow extends Bound {
   readonly total: readonly Cell[];
@@ -25,16 +28,14 @@ const weightOf = ({ total }: Arrow, index: number): number =>
 /** What cells can be when they are read as one number. */
 const numbersOf = (domains: readonly Digits[]): number[] =>
   domains.reduce<number[]>(
-    (numbers, domain) => numbers.flatMap((number) => listOf(domain).map((digit) => 10 * number + digit)),
+    (numbers, domain) => [...new Set(numbers.flatMap((number) => listOf(domain).map((digit) => 10 * number + digit)))],
     [0],
   );
 
-const unbalanced = ({ total, along }: Arrow, { domains }: Setting) => {
-  const of = (cells: readonly Cell[]): Digits[] => cells.map((cell) => domains[cell]!);
-  return imbalance(
-    { called: "the sum along", values: sumsOf(of(along)) },
-    { called: "the total", values: numbersOf(of(total)) },
-  );
+const unbalanced = ({ total, along }: Arrow, setting: Setting) => {
+  const of = (cells: readonly Cell[]): Digits[] => cells.map((cell) => setting.domains[cell]!);
+  const numbers = onceIn(setting, `arrow ${of(total)}`, () => numbersOf(of(total)));
+  return imbalance({ called: "the sum along", values: sumsOf(of(along)) }, { called: "the total", values: numbers });
 };
 
 /** The way from the first cell of a pill to its last. */
@@ -89,5 +90,22 @@ export const arrow: Kind<ArrowBody, Arrow> = {
     at: [...arrow.total, arrow.along.at(-1)!],
     holds: `add up to the ${arrow.total.length === 1 ? "circle" : "pill"}`,
   }),
+  because: (arrow, asked) =>
+    arrow.total.length > 1
+      ? undefined
+      : becauseOfBalance(
+          [
+            [
+              { cells: arrow.total, makes: "its circle is", rest: othersThat("in the circle") },
+              {
+                cells: arrow.along,
+                makes: arrow.along.length === 1 ? "the digit along it is" : "the digits along it make",
+                rest: othersThat("along it"),
+              },
+            ],
+          ],
+          asked,
+        ),
+  readings: [mayNotRepeat("digits along an arrow don't repeat", ({ along }) => along)],
   relabels: "none",
 };

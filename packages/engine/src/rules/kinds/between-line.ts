@@ -3,10 +3,10 @@ import { domainsIn } from "../area.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { faulty, type Kind } from "../contract.ts";
-import { type EndsRule, readingEndsFirst } from "../ends-first.ts";
-import { isFeasible } from "../feasible.ts";
+import { canMeetEnds, type EndsRule, readingEndsFirst } from "../ends-first.ts";
 import { domainsText } from "../in-words.ts";
 import { endsOf, innerOf, type Line, lineOf } from "../line.ts";
+import { mayNotRepeat } from "../readings.ts";
 
 const rule: EndsRule = {
   ends: () => true,
@@ -18,7 +18,7 @@ export const betweenLine: Kind<PathBody, Line> = {
   body: paths({ least: 3 }),
   resolve: ({ cells: places }, setting) => {
     const line = lineOf(places, setting);
-    if (isFeasible([readingEndsFirst(line.cells, rule)], setting)) return line;
+    if (canMeetEnds(line.cells, rule, setting)) return line;
     const right = `cells that can hold digits between those of the ends; these have ${domainsText(domainsIn(setting, line))}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
@@ -37,5 +37,7 @@ export const betweenLine: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "lie between the digits in the circles",
   }),
+  alsoSaid: ["between"],
+  readings: [mayNotRepeat("digits on a between line don't repeat", ({ cells }) => cells)],
   relabels: "mirror",
 };

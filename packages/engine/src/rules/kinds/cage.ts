@@ -1,10 +1,12 @@
 import { areaLabel, dashedBorder } from "../../marks/border.ts";
 import type { Term } from "../../terms/term.ts";
 import { type Area, areaAt, domainsIn, tooManyToDiffer } from "../area.ts";
+import { becauseOfTotal } from "../because/total.ts";
 import { type CageBody, cage as cageBody } from "../bodies/cage.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { unreachable } from "../in-words.ts";
 import { sumsOfDifferent } from "../reachable.ts";
+import { mayRepeat } from "../readings.ts";
 import { addingTo } from "../sums.ts";
 
 interface Cage extends Area {
@@ -17,7 +19,7 @@ export const cage: Kind<CageBody, Cage> = {
   resolve: ({ cells: places, sum, tint }, setting) => {
     const area = areaAt(places, tint, setting);
     const domains = domainsIn(setting, area);
-    const sums = sumsOfDifferent(domains, sum ?? 0);
+    const sums = sumsOfDifferent(domains, sum ?? 0, setting.spend);
     if (sums.size === 0) return faulty(tooManyToDiffer(places, domains));
     if (sum === undefined || sums.has(sum)) return { ...area, sum };
     return faulty({
@@ -44,5 +46,8 @@ export const cage: Kind<CageBody, Cage> = {
     at: cells,
     holds: sum === undefined ? "don't repeat" : `add up to ${sum}`,
   }),
+  because: ({ cells, sum }, asked) => (sum === undefined ? undefined : becauseOfTotal(cells, sum, asked)),
+  alsoSaid: ["cage", "killer"],
+  readings: [mayRepeat("digits in a cage may repeat")],
   relabels: "none",
 };

@@ -14,11 +14,14 @@ interface Clone extends Bound {
 }
 
 /** Cells that are the same digit by any number of areas, where these share cells. */
-const merged = (sets: readonly (readonly Cell[])[]): Cell[][] =>
-  sets.reduce<Cell[][]>((groups, set) => {
-    const joins = groups.filter((group) => group.some((cell) => set.includes(cell)));
-    return [...groups.filter((group) => !joins.includes(group)), [...new Set([...joins.flat(), ...set])]];
-  }, []);
+const merged = (sets: readonly (readonly Cell[])[]): (readonly Cell[])[] => {
+  const groups = new Map<Cell, readonly Cell[]>();
+  for (const set of sets) {
+    const joined = [...new Set(set.flatMap((cell) => groups.get(cell) ?? [cell]))];
+    for (const cell of joined) groups.set(cell, joined);
+  }
+  return [...new Set(groups.values())];
+};
 
 const withoutCommonDigit = (together: readonly (readonly Cell[])[], { domains, canvas }: Setting): Fault[] =>
   merged(together)

@@ -23,5 +23,6 @@ export const consecutiveBar: Kind<PairBody, Edge> = {
     at: cells,
     holds: "differ by 1",
   }),
+  alsoSaid: ["consecutive"],
   relabels: "mirror",
 };

@@ -11,6 +11,7 @@ import { type Bound, faulty, type Kind } from "../contract.ts";
 import { domainsText, inWords } from "../in-words.ts";
 import { canCountThemselves } from "../reachable.ts";
 import { letterFromSecond } from "../several-areas.ts";
+import { becauseOfCounting } from "./counting-circles.because.ts";
 
 interface CountingCircles extends Bound {
   readonly digits: readonly number[];
@@ -31,7 +32,8 @@ export const countingCircles: Kind<SetBody, CountingCircles> = {
   resolve: ({ cells: places }, setting) => {
     const cells = cellsAt(setting, places);
     const domains = cells.map((cell) => setting.domains[cell]!);
-    if (canCountThemselves(domains)) return { cells, digits: listOf(digitsIn(setting, cells)), at: centres(places) };
+    if (canCountThemselves(domains, setting.spend))
+      return { cells, digits: listOf(digitsIn(setting, cells)), at: centres(places) };
     const right = `${inWords(cells.length)} ${cells.length === 1 ? "circle" : "circles"} that digits of ${domainsText(domains)} can fill, each as often as it says`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
@@ -50,5 +52,7 @@ export const countingCircles: Kind<SetBody, CountingCircles> = {
       holds: "say how many of them hold the same digit",
     };
   },
+  alsoSaid: ["counting circle", "number of ... circle", "how many ... circle"],
+  because: becauseOfCounting,
   relabels: "none",
 };

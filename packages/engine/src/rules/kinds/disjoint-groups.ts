@@ -40,5 +40,6 @@ export const disjointGroups: Kind<WholeGridBody, Groups> = {
     at: [],
     holds: "have the same place in their boxes, so they differ",
   }),
+  alsoSaid: ["disjoint", "same position", "same place", "same relative"],
   relabels: "any",
 };

@@ -1,10 +1,12 @@
 import { doubleArrowDrawing } from "../../marks/arrow.ts";
+import { becauseOfBalance, othersThat } from "../because/balance.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { imbalance } from "../in-balance.ts";
 import { endsOf, innerOf, type Line, lineOf } from "../line.ts";
 import { sumsOf } from "../reachable.ts";
+import { mayNotRepeat } from "../readings.ts";
 import { asMuchAs, asMuchAsTerm } from "../sums.ts";
 
 export const doubleArrow: Kind<PathBody, Line> = {
@@ -30,5 +32,21 @@ export const doubleArrow: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "add up to as much in the circles as between them",
   }),
+  because: ({ cells }, asked) =>
+    becauseOfBalance(
+      [
+        [
+          { cells: endsOf(cells), makes: "its circles make", rest: () => "the other circle is" },
+          {
+            cells: innerOf(cells),
+            makes: cells.length === 3 ? "the digit between is" : "the digits between make",
+            rest: othersThat("between"),
+          },
+        ],
+      ],
+      asked,
+    ),
+  alsoSaid: ["double headed"],
+  readings: [mayNotRepeat("digits between the circles of a double arrow don't repeat", ({ cells }) => innerOf(cells))],
   relabels: "none",
 };

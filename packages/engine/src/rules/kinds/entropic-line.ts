@@ -7,6 +7,7 @@ import { type Faulty, faulty, type Kind, type Setting } from "../contract.ts";
 import { canTakeTurns, type InTurn, inTurn, inTurnTerms } from "../in-turn.ts";
 import { digitsSaid, domainsText } from "../in-words.ts";
 import { endsOf, type Line, lineOf } from "../line.ts";
+import { mayNotRepeat } from "../readings.ts";
 
 const thirdsOf = (digits: readonly number[]): Digits[] => {
   const third = digits.length / 3;
@@ -55,5 +56,7 @@ export const entropicLine: Kind<PathBody, InTurn> = {
       holds: "take turns between low, middle and high",
     };
   },
+  alsoSaid: ["entrop", "low ... middle", "low ... medium"],
+  readings: [mayNotRepeat("digits on an entropic line don't repeat", ({ cells }) => cells)],
   relabels: "mirror",
 };

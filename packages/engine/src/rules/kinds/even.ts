@@ -25,5 +25,6 @@ export const even: Kind<SetBody, CellDigits> = {
     at: cells,
     holds: cells.length === 1 ? "is even" : "are even",
   }),
+  alsoSaid: ["even"],
   relabels: "none",
 };

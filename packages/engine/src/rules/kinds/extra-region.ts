@@ -35,5 +35,6 @@ export const extraRegion: Kind<SetBody, ExtraRegion> = {
     at: cells,
     holds: complete ? "hold every digit once" : "don't repeat",
   }),
+  alsoSaid: ["additional region", "region"],
   relabels: "any",
 };

@@ -22,5 +22,6 @@ export const fortress: Kind<SetBody, Above> = {
     at: own,
     holds: own.length === 1 ? "is greater than its neighbours" : "are greater than their neighbours outside",
   }),
+  alsoSaid: ["greater than ... neighbour", "larger than ... neighbour", "higher than ... neighbour"],
   relabels: "none",
 };

@@ -1,4 +1,5 @@
 import { withBracket } from "../../marks/outside.ts";
+import { becauseOfTotal } from "../because/total.ts";
 import { optional, whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { faulty, type Kind } from "../contract.ts";
@@ -47,5 +48,7 @@ export const frameSum: Kind<FrameSumBody, FrameSum> = {
     at: cells,
     holds: `add up to ${sum}`,
   }),
+  because: ({ cells, sum }, asked) => becauseOfTotal(cells, sum, asked),
+  alsoSaid: ["outside", "bracket", "first three", "first 3"],
   relabels: "none",
 };

@@ -21,5 +21,6 @@ export const greaterThan: Kind<PairBody, Edge> = {
     at: cells,
     holds: "get smaller toward the point",
   }),
+  alsoSaid: ["greater than", "larger than", "less than", "smaller than", "inequalit"],
   relabels: "none",
 };

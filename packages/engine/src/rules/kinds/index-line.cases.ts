@@ -29,6 +29,11 @@ export const cases: KindCases = {
     );
     return obeys ? line : undefined;
   },
+  board: (random) => {
+    const size = 4 + random.below(3);
+    const line = `{ ${random.pick(["row", "column"])}: ${1 + random.below(size)} }`;
+    return { grid: `size: ${size}, regions: none`, rules: [`index-line: ${line}`] };
+  },
   example: {
     puzzle: tiny(["index-line: { column: 2 }"]),
     obeys: "2143\n3412\n4321\n1234",

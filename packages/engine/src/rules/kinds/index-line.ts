@@ -2,10 +2,12 @@ import { digitsOf } from "../../board/digits.ts";
 import { rulerAlong } from "../../marks/ruler.ts";
 import type { Cell, Place } from "../../puzzle/canvas.ts";
 import { pairTerms } from "../../terms/make.ts";
+import { accounting, canBe, digitIn, forAll } from "../because/known-sums.ts";
+import { aDigit } from "../because/total.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { cellsAt, cellsIn } from "../cells.ts";
-import { type Bound, faulty, type Kind } from "../contract.ts";
-import { digitsText } from "../in-words.ts";
+import { type Asked, type Bound, faulty, type Kind } from "../contract.ts";
+import { digitsText, ordinal } from "../in-words.ts";
 import { lineSaid } from "../outside-clue.ts";
 import { lineOf, type OutsideLine } from "../outside-line.ts";
 
@@ -34,6 +36,49 @@ const reading = (cells: readonly Cell[], { places, line: { number } }: IndexLine
   },
   ok: () => true,
 });
+
+interface Pointing {
+  /** The cell that points, the cell that it would point at, and the place of that, from 1. */
+  readonly pointer: Cell;
+  readonly pointed: Cell;
+  readonly place: number;
+}
+
+const pointingsOf = ({ across, places }: IndexLine): Pointing[] =>
+  across.flatMap(([pointer, ...others]) =>
+    others.map((pointed, k) => ({ pointer: pointer!, pointed, place: places[k]! })),
+  );
+
+/** Why a pair rules a digit out of one of its cells: the two say the same, or neither does. */
+const whyNot = (
+  { line: { number } }: IndexLine,
+  asked: Asked,
+  pair: Pointing,
+  cell: Cell,
+  digit: number,
+): string | undefined => {
+  const { pointer, pointed, place } = pair;
+  const nth = `the ${ordinal(place)} cell`;
+  if (cell === pointed && digit === number)
+    return canBe(pointer, place, asked)
+      ? undefined
+      : `${aDigit(number)} in ${nth} would want ${aDigit(place)} as its index digit, which can't be`;
+  if (cell === pointed)
+    return digitIn(pointer, asked) === place ? `its index digit ${place} puts the ${number} there` : undefined;
+  if (digit === place)
+    return canBe(pointed, number, asked)
+      ? undefined
+      : `${aDigit(place)} would put the ${number} in ${nth}, which can't be`;
+  return digitIn(pointed, asked) === number ? `the ${number} stands in ${nth}` : undefined;
+};
+
+const because = (index: IndexLine, asked: Asked): string | undefined =>
+  forAll(asked, (cell, out) => {
+    const pairs = pointingsOf(index).filter(({ pointer, pointed }) => pointer === cell || pointed === cell);
+    const whyOf = (digit: number): string | undefined =>
+      pairs.map((pair) => whyNot(index, asked, pair, cell, digit)).find((said) => said !== undefined);
+    return accounting(out, whyOf);
+  });
 
 export const indexLine: Kind<OutsideBody, IndexLine> = {
   name: "index-line",
@@ -73,11 +118,12 @@ export const indexLine: Kind<OutsideBody, IndexLine> = {
       title: "Index lines",
       noun: `index ${axis}`,
       plural: `index ${axis}s`,
-      called: `index ${said}`,
       at: cells,
       holds: `say where the ${number} of each ${across} stands`,
     };
   },
+  alsoSaid: ["index"],
+  because,
   relabels: "none",
   countsPlaces: true,
 };

@@ -49,5 +49,6 @@ export const kropkeBlack: Kind<PairByBody, BlackDot> = {
     at: cells,
     holds: `are in the ratio 1 to ${by}`,
   }),
+  alsoSaid: ["black ... dot", "black circle", "kropke"],
   relabels: "none",
 };

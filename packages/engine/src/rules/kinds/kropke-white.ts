@@ -42,5 +42,6 @@ export const kropkeWhite: Kind<PairByBody, WhiteDot> = {
     at: cells,
     holds: `differ by ${by}`,
   }),
+  alsoSaid: ["white ... dot", "white circle", "kropke"],
   relabels: "mirror",
 };

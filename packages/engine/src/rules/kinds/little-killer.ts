@@ -2,11 +2,13 @@ import { crowded, diagonalArrow } from "../../marks/outside.ts";
 import { centres } from "../../marks/points.ts";
 import type { Point } from "../../marks/shape.ts";
 import { cellAt } from "../../puzzle/canvas.ts";
+import { becauseOfTotal } from "../because/total.ts";
 import { type DiagonalBody, diagonal } from "../bodies/diagonal.ts";
 import { cellsAt } from "../cells.ts";
 import { type Bound, faulty, type Kind } from "../contract.ts";
 import { unreachable } from "../in-words.ts";
 import { sumsOf } from "../reachable.ts";
+import { mayNotRepeat } from "../readings.ts";
 import { addingTo } from "../sums.ts";
 
 interface LittleKiller extends Bound {
@@ -43,5 +45,8 @@ export const littleKiller: Kind<DiagonalBody, LittleKiller> = {
     at: cells,
     holds: `add up to ${sum}`,
   }),
+  because: ({ cells, sum }, asked) => becauseOfTotal(cells, sum, asked),
+  alsoSaid: ["diagonal"],
+  readings: [mayNotRepeat("digits along a little killer's diagonal don't repeat", ({ cells }) => cells)],
   relabels: "none",
 };

@@ -23,5 +23,6 @@ export const localMaximum: Kind<SetBody, Above> = {
     at: own,
     holds: own.length === 1 ? "is greater than its neighbours" : "are greater than their neighbours",
   }),
+  alsoSaid: ["local max", "greater than ... neighbour", "larger than ... neighbour", "higher than ... neighbour"],
   relabels: "none",
 };

@@ -23,5 +23,6 @@ export const localMinimum: Kind<SetBody, Above> = {
     at: own,
     holds: own.length === 1 ? "is less than its neighbours" : "are less than their neighbours",
   }),
+  alsoSaid: ["local min", "less than ... neighbour", "smaller than ... neighbour", "lower than ... neighbour"],
   relabels: "none",
 };

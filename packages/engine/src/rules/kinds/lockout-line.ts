@@ -2,9 +2,9 @@ import { betweenDiamonds } from "../../marks/ended.ts";
 import { type PathByBody, pathsBy } from "../bodies/path.ts";
 import { faulty, type Kind, type Scope } from "../contract.ts";
 import { holding } from "../edge.ts";
-import { type EndsRule, readingEndsFirst } from "../ends-first.ts";
-import { isFeasible } from "../feasible.ts";
+import { canMeetEnds, type EndsRule, readingEndsFirst } from "../ends-first.ts";
 import { endsOf, innerOf, type Line, lineOf } from "../line.ts";
+import { mayNotRepeat } from "../readings.ts";
 import { byOf, lesserBy } from "../usual-by.ts";
 
 interface Lockout extends Line {
@@ -23,7 +23,7 @@ export const lockoutLine: Kind<PathByBody, Lockout> = {
     const by = byOf(body, setting, 4);
     if (typeof by === "object") return by;
     const line = lineOf(body.cells, setting);
-    const does = (other: number): boolean => isFeasible([readingEndsFirst(line.cells, ruleOf(other))], setting);
+    const does = (other: number): boolean => canMeetEnds(line.cells, ruleOf(other), setting);
     return does(by) ? { ...line, by } : faulty({ at: ["by"], read: String(by), right: lesserBy(by, does) });
   },
   scopes: ({ cells, by }): Scope[] => {
@@ -45,5 +45,7 @@ export const lockoutLine: Kind<PathByBody, Lockout> = {
     at: endsOf(cells),
     holds: "lie outside the range of the two diamonds",
   }),
+  alsoSaid: ["lockout", "diamond"],
+  readings: [mayNotRepeat("digits on a lockout line don't repeat", ({ cells }) => cells)],
   relabels: "mirror",
 };

@@ -27,6 +27,10 @@ export const cases: KindCases = {
     four(["magic-square: { at: r3c3, size: 3 }"], "{}", ["2 5 7 9", "1 6", "3 4", "8 10"]),
   ],
   random: () => undefined,
+  board: (random) => ({
+    grid: `size: 9${random.below(2) === 0 ? "" : ", regions: none"}`,
+    rules: [`magic-square: { at: r${1 + random.below(7)}c${1 + random.below(7)}, size: 3 }`],
+  }),
   example: {
     puzzle: tiny(["magic-square: { at: r1c1, size: 3 }"], { size: 9, regions: "boxes" }),
     obeys: "276951438\n951438276\n438276951\n762519384\n519384762\n384762519\n627195843\n195843627\n843627195",

@@ -1,12 +1,13 @@
-import { count, has, listOf } from "../../board/digits.ts";
+import { count, type Digits, has, listOf } from "../../board/digits.ts";
 import { crossedBlock } from "../../marks/fills.ts";
 import { type Cell, nameOf, type Place } from "../../puzzle/canvas.ts";
 import type { Term } from "../../terms/term.ts";
 import { blockAt } from "../block.ts";
 import { type CornerBlockBody, cornerBlock } from "../bodies/corner.ts";
 import { cellsAt, digitsIn } from "../cells.ts";
-import { type Bound, faulty, type Kind, type Setting } from "../contract.ts";
+import { type Bound, faulty, type Kind } from "../contract.ts";
 import { domainsText } from "../in-words.ts";
+import { onceIn } from "../once.ts";
 import { withFirst } from "../several-areas.ts";
 import { asMuchAs } from "../sums.ts";
 
@@ -45,17 +46,14 @@ const squareOf = (middle: number, left: number, right: number): number[] => [
 ];
 
 /** All squares of nine different digits that the cells can hold. */
-const squaresIn = (cells: readonly Cell[], { domains }: Setting): number[][] =>
-  listOf(domains[cells[4]!]!)
+const squaresIn = (domains: readonly Digits[]): number[][] =>
+  listOf(domains[4]!)
     .flatMap((middle) =>
-      listOf(domains[cells[6]!]!).flatMap((left) =>
-        listOf(domains[cells[8]!]!).map((right) => squareOf(middle, left, right)),
-      ),
+      listOf(domains[6]!).flatMap((left) => listOf(domains[8]!).map((right) => squareOf(middle, left, right))),
     )
     .filter(
       (square) =>
-        new Set(square).size === 9 &&
-        square.every((digit, k) => digit >= 0 && digit < 32 && has(domains[cells[k]!]!, digit)),
+        new Set(square).size === 9 && square.every((digit, k) => digit >= 0 && digit < 32 && has(domains[k]!, digit)),
     );
 
 export const magicSquare: Kind<CornerBlockBody, MagicSquare> = {
@@ -66,8 +64,8 @@ export const magicSquare: Kind<CornerBlockBody, MagicSquare> = {
     const places = blockAt(at, size, setting);
     if ("faults" in places) return places;
     const cells = cellsAt(setting, places);
-    const rows = squaresIn(cells, setting);
     const known = cells.map((cell) => setting.domains[cell]!);
+    const rows = onceIn(setting, `magic-square ${known}`, () => squaresIn(known));
     if (rows.length === 0)
       return faulty({
         at: ["at"],

@@ -8,6 +8,7 @@ import { faulty, type Kind } from "../contract.ts";
 import { canTakeTurns, type InTurn, inTurn, inTurnTerms } from "../in-turn.ts";
 import { domainsText, inWords, joined } from "../in-words.ts";
 import { endsOf, lineOf } from "../line.ts";
+import { mayNotRepeat } from "../readings.ts";
 
 const all = Array.from({ length: 32 }, (_, digit) => digit);
 const remainders = (by: number): Digits[] =>
@@ -55,5 +56,7 @@ export const modularLine: Kind<PathByBody, ModularLine> = {
       holds: `leave different remainders when divided by ${by}`,
     };
   },
+  alsoSaid: ["modul", "remainder"],
+  readings: [mayNotRepeat("digits on a modular line don't repeat", ({ cells }) => cells)],
   relabels: "mirror",
 };

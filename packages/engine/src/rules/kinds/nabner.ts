@@ -1,4 +1,3 @@
-import { type Digits, has } from "../../board/digits.ts";
 import { looseDots } from "../../marks/discs.ts";
 import { pairTerm } from "../../terms/make.ts";
 import { domainsIn } from "../area.ts";
@@ -8,31 +7,9 @@ import { faulty, type Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
 import { domainsText, inWords } from "../in-words.ts";
 import { endsOf, type Line, lineOf, pairsOf } from "../line.ts";
+import { canKeepApart } from "../reachable.ts";
 
 const areNotConsecutive = (first: number, second: number): boolean => Math.abs(first - second) !== 1;
-
-/**
- * Whether the cells can hold digits no two of which are equal or consecutive: digit by digit, over how many cells that
- * can hold the same digits are still free, and whether the digit before was taken.
- */
-const canKeepApart = (domains: readonly Digits[]): boolean => {
-  const sorts = [...new Set(domains)];
-  const all = sorts.map((sort) => domains.filter((domain) => domain === sort).length);
-  let ways = new Map([["", { free: all, taken: false }]]);
-  for (let digit = 0; digit < 32; digit++) {
-    const further: typeof ways = new Map();
-    for (const { free, taken } of ways.values()) {
-      further.set(`${free}`, { free, taken: false });
-      for (const [k, sort] of sorts.entries())
-        if (!taken && free[k]! > 0 && has(sort, digit)) {
-          const less = free.with(k, free[k]! - 1);
-          further.set(`${less} taken`, { free: less, taken: true });
-        }
-    }
-    ways = further;
-  }
-  return [...ways.values()].some(({ free }) => free.every((count) => count === 0));
-};
 
 export const nabner: Kind<PathBody, Line> = {
   name: "nabner",
@@ -40,7 +17,7 @@ export const nabner: Kind<PathBody, Line> = {
   resolve: ({ cells: places }, setting) => {
     const line = lineOf(places, setting);
     const domains = domainsIn(setting, line);
-    if (canKeepApart(domains)) return line;
+    if (canKeepApart(domains, setting.spend)) return line;
     const right = `cells that can hold ${inWords(places.length)} digits two or more apart; these have ${domainsText(domains)}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
@@ -61,5 +38,6 @@ export const nabner: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "are neither equal nor consecutive",
   }),
+  alsoSaid: ["nabner"],
   relabels: "mirror",
 };

@@ -23,5 +23,6 @@ export const nonConsecutive: Kind<WholeGridBody, Everywhere> = {
     at: [],
     holds: "are neighbours, so they don't differ by 1",
   }),
+  alsoSaid: ["consecutive"],
   relabels: "mirror",
 };

@@ -25,5 +25,6 @@ export const odd: Kind<SetBody, CellDigits> = {
     at: cells,
     holds: cells.length === 1 ? "is odd" : "are odd",
   }),
+  alsoSaid: ["odd"],
   relabels: "none",
 };

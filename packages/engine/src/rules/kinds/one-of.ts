@@ -35,5 +35,6 @@ export const oneOf: Kind<CellsDigitsBody, CellDigits> = {
       holds: cells.length === 1 ? `is ${choice}` : `are each ${choice}`,
     };
   },
+  alsoSaid: ["one of", "either"],
   relabels: "none",
 };

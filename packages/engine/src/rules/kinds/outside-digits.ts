@@ -60,5 +60,6 @@ export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
     at: cells,
     holds: `hold ${joined(digits)}`,
   }),
+  alsoSaid: ["outside"],
   relabels: "none",
 };

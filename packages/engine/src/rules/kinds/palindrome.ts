@@ -1,8 +1,8 @@
+import { both, isEmpty } from "../../board/digits.ts";
 import { chevrons } from "../../marks/chevrons.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
-import { isFeasible } from "../feasible.ts";
 import { digitsText } from "../in-words.ts";
 import { endsOf, type Line, lineOf, mirrored } from "../line.ts";
 
@@ -14,7 +14,7 @@ export const palindrome: Kind<PathBody, Line> = {
   resolve: ({ cells: places }, setting) => {
     const line = lineOf(places, setting);
     const { domains, canvas } = setting;
-    const apart = mirrored(line.cells).filter((pair) => !isFeasible([holding(pair, isSame)], setting));
+    const apart = mirrored(line.cells).filter(([a, b]) => isEmpty(both(domains[a]!, domains[b]!)));
     if (apart.length === 0) return line;
     return faulty(
       ...apart.map(([a, b]) => ({
@@ -35,5 +35,6 @@ export const palindrome: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "read the same from both ends",
   }),
+  alsoSaid: ["palindrom", "reads the same", "read the same"],
   relabels: "any",
 };

@@ -6,6 +6,7 @@ import { canChain, chained, chainedTerms } from "../chained.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { domainsText } from "../in-words.ts";
 import { endsOf, type Line, lineOf } from "../line.ts";
+import { mayNotRepeat } from "../readings.ts";
 
 const areOddAndEven = (first: number, second: number): boolean => first % 2 !== second % 2;
 
@@ -29,5 +30,7 @@ export const parityLine: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "are odd and even in turn",
   }),
+  alsoSaid: ["parity", "alternat", "odd ... even"],
+  readings: [mayNotRepeat("digits on a parity line don't repeat", ({ cells }) => cells)],
   relabels: "mirror",
 };

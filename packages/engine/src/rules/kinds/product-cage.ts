@@ -2,10 +2,12 @@ import { areaLabel, dashedBorder } from "../../marks/border.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import type { State } from "../../terms/term.ts";
 import { type Area, areaAt, domainsIn, tooManyToDiffer } from "../area.ts";
+import { becauseOfProduct } from "../because/product.ts";
 import { type CellsProductBody, cellsProduct } from "../bodies/cage.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { unreachable } from "../in-words.ts";
-import { productsOfDifferent } from "../reachable.ts";
+import { productsNear } from "../products.ts";
+import { mayRepeat } from "../readings.ts";
 
 interface ProductCage extends Area {
   readonly product: number;
@@ -25,9 +27,9 @@ export const productCage: Kind<CellsProductBody, ProductCage> = {
   resolve: ({ cells: places, product, tint }, setting) => {
     const area = areaAt(places, tint, setting);
     const domains = domainsIn(setting, area);
-    const products = productsOfDifferent(domains, product);
-    if (products.size === 0) return faulty(tooManyToDiffer(places, domains));
-    if (products.has(product)) return { ...area, product };
+    const products = productsNear(domains, product, setting.spend);
+    if (products.length === 0) return faulty(tooManyToDiffer(places, domains));
+    if (products.includes(product)) return { ...area, product };
     const why = unreachable(domains, { how: "different", values: products, wanted: product });
     return faulty({ at: ["product"], read: String(product), right: `multiplied, ${why}` });
   },
@@ -46,5 +48,8 @@ export const productCage: Kind<CellsProductBody, ProductCage> = {
     at: cells,
     holds: `multiply to ${product}`,
   }),
+  alsoSaid: ["product", "multipl"],
+  readings: [mayRepeat("digits in a product cage may repeat")],
+  because: ({ cells, product }, asked) => becauseOfProduct(cells, product, asked),
   relabels: "none",
 };

@@ -6,19 +6,22 @@ import { writePath } from "../bodies/path-text.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { domainsText, inWords } from "../in-words.ts";
 import { endsOf, type Line, lineOf, windowsOf } from "../line.ts";
+import { onceIn } from "../once.ts";
 
 interface Progression extends Line {
   /** Every one that its cells can hold. */
   readonly rows: readonly (readonly number[])[];
 }
 
-const rowsOf = (domains: readonly Digits[]): number[][] =>
-  listOf(domains[0]!).flatMap((first) =>
+const rowsOf = (domains: readonly Digits[]): number[][] => {
+  if (domains.length > 32) return [];
+  return listOf(domains[0]!).flatMap((first) =>
     listOf(domains[1]!)
       .filter((second) => second !== first)
       .map((second) => domains.map((_, k) => first + k * (second - first)))
       .filter((row) => row.every((digit, k) => digit >= 0 && digit < 32 && has(domains[k]!, digit))),
   );
+};
 
 export const progression: Kind<PathBody, Progression> = {
   name: "progression",
@@ -26,7 +29,7 @@ export const progression: Kind<PathBody, Progression> = {
   resolve: ({ cells: places }, setting) => {
     const line = lineOf(places, setting);
     const domains = domainsIn(setting, line);
-    const rows = rowsOf(domains);
+    const rows = onceIn(setting, `progression ${domains}`, () => rowsOf(domains));
     if (rows.length > 0) return { ...line, rows };
     const right = `cells that can hold a progression of ${inWords(places.length)} digits; these have ${domainsText(domains)}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
@@ -46,5 +49,6 @@ export const progression: Kind<PathBody, Progression> = {
     at: endsOf(cells),
     holds: "change by the same amount at every step",
   }),
+  alsoSaid: ["progression", "arithmetic"],
   relabels: "mirror",
 };

@@ -64,5 +64,6 @@ export const quadruple: Kind<CornerDigitsBody, Quadruple> = {
     at: cells,
     holds: `hold ${joined(digits)} between them`,
   }),
+  alsoSaid: ["quad", "corner ... circle", "circle ... corner", "intersection"],
   relabels: "none",
 };

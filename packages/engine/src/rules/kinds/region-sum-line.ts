@@ -1,12 +1,15 @@
 import { crossed } from "../../marks/crossed.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
+import { becauseOfBalance, othersThat, type Side } from "../because/balance.ts";
 import { type PathInBody, pathsIn } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { type Fault, type Faulty, faulty, type Kind, type Setting } from "../contract.ts";
+import { haveCommon } from "../in-balance.ts";
 import { inWords, joined } from "../in-words.ts";
-import { endsOf, type Line, lineOf, pairsOf, stepsOf } from "../line.ts";
+import { endsOf, type Line, lineOf, pairsOf, stepsOf, tiesOf } from "../line.ts";
 import { sumsOf } from "../reachable.ts";
+import { mayNotRepeat } from "../readings.ts";
 import { asMuchAs, asMuchAsTerm } from "../sums.ts";
 
 interface RegionSumLine extends Line {
@@ -49,7 +52,7 @@ const cutAt = <T>(list: readonly T[], cuts: readonly number[]): T[][] =>
 /** Runs that can't come to one sum. */
 const unequal = (runs: RegionSumLine["runs"], { domains, canvas }: Setting): Fault | undefined => {
   const sums = runs.map((run) => sumsOf(run.map((cell) => domains[cell]!)));
-  if (sums[0]!.some((sum) => sums.every((others) => others.includes(sum)))) return undefined;
+  if (haveCommon(sums)) return undefined;
   const reach = runs.map((run, k) => `${sums[k]!.at(0)} to ${sums[k]!.at(-1)} from ${canvas.names[run[0]!]} on`);
   return {
     at: ["cells"],
@@ -73,7 +76,7 @@ export const regionSumLine: Kind<PathInBody, RegionSumLine> = {
     return fault ? faulty(fault) : { ...line, runs, cuts, region: grid.box ? "box" : "region", of };
   },
   scopes: ({ runs }) => stepsOf(runs).map(([first, second]) => asMuchAs(first, second)),
-  terms: ({ id, runs }) => pairsOf(runs).map(([first, second]) => asMuchAsTerm(id, first, second)),
+  terms: ({ id, runs }) => tiesOf(runs).map(([first, second]) => asMuchAsTerm(id, first, second)),
   marks: ({ points, cuts }) => crossed(points, cuts),
   words: ({ cells, region, of }) => ({
     rule: `The ${region} borders${of} cut a ${region} sum line into pieces. All pieces of one line add up to the same number. A line that comes back to a ${region} starts a new piece there.`,
@@ -83,5 +86,14 @@ export const regionSumLine: Kind<PathInBody, RegionSumLine> = {
     at: endsOf(cells),
     holds: `add up to the same in every ${region}`,
   }),
+  because: ({ runs }, asked) => {
+    const sides = runs.map((cells): Side => {
+      const makes = cells.length === 1 ? "is" : "makes";
+      return { cells, makes: `another piece ${makes}`, rest: othersThat("of this piece") };
+    });
+    return becauseOfBalance(pairsOf(sides), asked);
+  },
+  alsoSaid: ["sum line", "same sum", "equal sum", "same total"],
+  readings: [mayNotRepeat("digits on a region sum line don't repeat", ({ cells }) => cells)],
   relabels: "none",
 };

@@ -52,5 +52,6 @@ export const renban: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "are consecutive in some order",
   }),
+  alsoSaid: ["renban", "consecutive"],
   relabels: "mirror",
 };

@@ -79,5 +79,6 @@ export const sameDigits: Kind<AreasBody, SameDigits> = {
     at: cells,
     holds: `are the same digits in the ${inWords(areas.length)} areas`,
   }),
+  alsoSaid: ["same set", "same three"],
   relabels: "any",
 };

@@ -1,9 +1,11 @@
 import { areaLabel, dottedBorder } from "../../marks/border.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import { type Area, areaAt, domainsIn } from "../area.ts";
+import { becauseOfBalance, othersThat, type Side } from "../because/balance.ts";
 import { type AreasBody, areas as areasBody } from "../bodies/areas.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { type Bound, type Fault, faulty, type Kind, type Setting } from "../contract.ts";
+import { haveCommon } from "../in-balance.ts";
 import { inWords } from "../in-words.ts";
 import { sumsOf } from "../reachable.ts";
 import { allCells, letterFromSecond, sameCells, withFirst } from "../several-areas.ts";
@@ -23,7 +25,7 @@ const withoutCommonSum = (areas: readonly Area[], setting: Setting): Fault[] =>
   areas.slice(1).flatMap((area, k) => {
     const sides = apart(areas[0]!.cells, area.cells);
     const [first, other] = sides.map((cells) => sumsOf(domainsIn(setting, { cells })));
-    if (other!.some((sum) => first!.includes(sum))) return [];
+    if (haveCommon([first!, other!])) return [];
     const aside = sides[1].length < area.cells.length ? ", shared cells left aside" : "";
     const right = `an area that can add up to as much as the first: ${rangeOf(other!)} here, ${rangeOf(first!)} there${aside}`;
     return [{ at: ["areas", k + 1], read: writePath(area.places), right }];
@@ -33,7 +35,7 @@ const withoutCommonSum = (areas: readonly Area[], setting: Setting): Fault[] =>
 const withoutSumOfAll = (areas: readonly Area[], setting: Setting): Fault[] => {
   const sums = areas.map((area) => sumsOf(domainsIn(setting, area)));
   const isShared = allCells(areas.map(({ cells }) => cells)).length < areas.flatMap(({ cells }) => cells).length;
-  if (isShared || sums[0]!.some((sum) => sums.every((others) => others.includes(sum)))) return [];
+  if (isShared || haveCommon(sums)) return [];
   return [
     {
       at: ["areas"],
@@ -68,5 +70,17 @@ export const sameSum: Kind<AreasBody, SameSum> = {
     at: cells,
     holds: `add up to the same in the ${inWords(areas.length)} areas`,
   }),
+  because: ({ sides }, asked) => {
+    const sideOf = (cells: readonly Cell[]): Side => ({
+      cells,
+      makes: cells.length === 1 ? "the other area is" : "the other area makes",
+      rest: othersThat("in its own area"),
+    });
+    return becauseOfBalance(
+      sides.map(([first, other]) => [sideOf(first), sideOf(other)] as const),
+      asked,
+    );
+  },
+  alsoSaid: ["same sum", "equal sum", "same total"],
   relabels: "none",
 };

@@ -1,8 +1,10 @@
+import { has, listOf } from "../../board/digits.ts";
 import { betweenSlices } from "../../marks/outside.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
-import { faulty, type Kind } from "../contract.ts";
-import { canEnd, lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
+import { faulty, type Kind, type Setting } from "../contract.ts";
+import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
+import { becauseOfSandwich } from "./sandwich.because.ts";
 
 interface SandwichBody extends OutsideBody {
   readonly sum: number;
@@ -30,6 +32,21 @@ const reading = ({ cells, low, high, sum }: Sandwich) => ({
   ok: (state: number | string): boolean => state === after,
 });
 
+/** The sums that digits between the two can make, as bits: those behind a low or a high digit, and those that are closed. */
+const sumsIn = ({ cells, low, high }: Sandwich, { domains }: Pick<Setting, "domains">): bigint => {
+  let [isBefore, behindLow, behindHigh, closed] = [true, 0n, 0n, 0n];
+  for (const cell of cells) {
+    const [hasLow, hasHigh] = [has(domains[cell]!, low), has(domains[cell]!, high)];
+    const others = listOf(domains[cell]!).filter((digit) => digit !== low && digit !== high);
+    const on = (sums: bigint): bigint => others.reduce((all, digit) => all | (sums << BigInt(digit)), 0n);
+    closed = (others.length > 0 ? closed : 0n) | (hasHigh ? behindLow : 0n) | (hasLow ? behindHigh : 0n);
+    behindLow = on(behindLow) | (isBefore && hasLow ? 1n : 0n);
+    behindHigh = on(behindHigh) | (isBefore && hasHigh ? 1n : 0n);
+    isBefore &&= others.length > 0;
+  }
+  return closed;
+};
+
 export const sandwich: Kind<SandwichBody, Sandwich> = {
   name: "sandwich",
   body: outside({ numbers: { sum: whole() }, from: "optional" }),
@@ -38,7 +55,7 @@ export const sandwich: Kind<SandwichBody, Sandwich> = {
     if ("faults" in clue) return clue;
     const { digits } = clue.line.grid;
     const made = { ...clue, low: digits[0]!, high: digits.at(-1)!, sum: body.sum };
-    if (canEnd(reading(made), setting)) return made;
+    if (((sumsIn(made, setting) >> BigInt(body.sum)) & 1n) === 1n) return made;
     const right = `a sum that digits between the ${made.low} and the ${made.high} of ${lineSaid(clue.line, setting)} can make`;
     return faulty({ at: ["sum"], read: String(body.sum), right });
   },
@@ -54,5 +71,7 @@ export const sandwich: Kind<SandwichBody, Sandwich> = {
     at: cells,
     holds: `add up to ${sum} between the ${low} and the ${high}`,
   }),
+  alsoSaid: ["sandwich"],
+  because: becauseOfSandwich,
   relabels: "none",
 };

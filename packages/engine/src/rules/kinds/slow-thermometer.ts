@@ -20,5 +20,6 @@ export const slowThermometer: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "never fall on the way from the bulb",
   }),
+  alsoSaid: ["thermo"],
   relabels: "none",
 };

@@ -1,9 +1,11 @@
 import { areaLabel, dottedBorder } from "../../marks/border.ts";
 import { type Area, areaAt, domainsIn } from "../area.ts";
+import { becauseOfTotal } from "../because/total.ts";
 import { type CellsSumBody, cellsSum } from "../bodies/cage.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { unreachable } from "../in-words.ts";
 import { sumsOf } from "../reachable.ts";
+import { mayNotRepeat } from "../readings.ts";
 import { addingTo } from "../sums.ts";
 
 interface SumArea extends Area {
@@ -32,5 +34,8 @@ export const sumArea: Kind<CellsSumBody, SumArea> = {
     at: cells,
     holds: `add up to ${sum}`,
   }),
+  because: ({ cells, sum }, asked) => becauseOfTotal(cells, sum, asked),
+  alsoSaid: ["area"],
+  readings: [mayNotRepeat("digits in a sum area don't repeat", ({ cells }) => cells)],
   relabels: "none",
 };

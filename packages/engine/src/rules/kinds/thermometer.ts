@@ -20,5 +20,6 @@ export const thermometer: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "climb from the bulb",
   }),
+  alsoSaid: ["thermo"],
   relabels: "none",
 };

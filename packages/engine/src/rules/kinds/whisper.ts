@@ -3,6 +3,7 @@ import { type PathByBody, pathsBy } from "../bodies/path.ts";
 import { canChain, chained, chainedTerms } from "../chained.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { endsOf, type Line, lineOf } from "../line.ts";
+import { mayNotRepeat } from "../readings.ts";
 import { byOf, lesserBy } from "../usual-by.ts";
 
 interface Whisper extends Line {
@@ -35,5 +36,7 @@ export const whisper: Kind<PathByBody, Whisper> = {
     at: endsOf(cells),
     holds: `differ by at least ${by} at every step`,
   }),
+  alsoSaid: ["whisper", "differ by at least", "difference of at least"],
+  readings: [mayNotRepeat("digits on a whisper line don't repeat", ({ cells }) => cells)],
   relabels: "mirror",
 };

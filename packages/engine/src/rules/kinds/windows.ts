@@ -55,5 +55,6 @@ export const windows: Kind<WholeGridBody, Windows> = {
     at: [],
     holds: "lie in one window, so they differ",
   }),
+  alsoSaid: ["window", "hyper"],
   relabels: "any",
 };

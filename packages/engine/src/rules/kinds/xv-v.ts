@@ -22,5 +22,6 @@ export const xvV: Kind<PairBody, Edge> = {
     at: cells,
     holds: "add up to 5",
   }),
+  alsoSaid: ["xv", "sum to 5", "add up to 5"],
   relabels: "none",
 };

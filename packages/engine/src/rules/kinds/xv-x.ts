@@ -22,5 +22,6 @@ export const xvX: Kind<PairBody, Edge> = {
     at: cells,
     holds: "add up to 10",
   }),
+  alsoSaid: ["xv", "sum to 10", "add up to 10"],
   relabels: "none",
 };

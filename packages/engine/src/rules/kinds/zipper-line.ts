@@ -3,12 +3,15 @@ import { comb } from "../../marks/comb.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import type { Term } from "../../terms/term.ts";
 import { domainsIn } from "../area.ts";
+import { becauseOfBalance, othersThat, type Side } from "../because/balance.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { faulty, type Kind, type Scope, type Setting } from "../contract.ts";
+import { haveCommon } from "../in-balance.ts";
 import { domainsText } from "../in-words.ts";
-import { endsOf, type Line, lineOf, mirrored, pairsOf, stepsOf } from "../line.ts";
+import { endsOf, type Line, lineOf, mirrored, pairsOf, stepsOf, tiesOf } from "../line.ts";
 import { sumsOf } from "../reachable.ts";
+import { mayNotRepeat } from "../readings.ts";
 import { asMuchAs, asMuchAsTerm } from "../sums.ts";
 
 /** The middle cell, where there is one. */
@@ -19,8 +22,7 @@ const middleOf = (cells: readonly Cell[]): readonly Cell[] =>
 const canMeet = ({ cells }: Line, { domains }: Setting): boolean => {
   const sums = mirrored(cells).map((pair) => sumsOf(pair.map((cell) => domains[cell]!)));
   const middles = middleOf(cells).map((cell) => listOf(domains[cell]!));
-  const [first, ...others] = [...sums, ...middles];
-  return first!.some((sum) => others.every((other) => other.includes(sum)));
+  return haveCommon([...sums, ...middles]);
 };
 
 const scopesOf = ({ cells }: Line): Scope[] => {
@@ -31,7 +33,7 @@ const scopesOf = ({ cells }: Line): Scope[] => {
 
 const termsOf = (id: string, { cells }: Line): Term[] => {
   const [middle] = middleOf(cells);
-  if (middle === undefined) return pairsOf(mirrored(cells)).map(([outer, inner]) => asMuchAsTerm(id, outer, inner));
+  if (middle === undefined) return tiesOf(mirrored(cells)).map(([outer, inner]) => asMuchAsTerm(id, outer, inner));
   return mirrored(cells).map((pair) => asMuchAsTerm(id, pair, [middle]));
 };
 
@@ -59,5 +61,16 @@ export const zipperLine: Kind<PathBody, Line> = {
     at: endsOf(cells),
     holds: "add up to the same, pair by pair from the ends",
   }),
+  because: ({ cells }, asked) => {
+    const sides = mirrored(cells).map(
+      (pair): Side => ({ cells: pair, makes: "another pair makes", rest: othersThat("of its pair") }),
+    );
+    const middle = middleOf(cells).map(
+      (cell): Side => ({ cells: [cell], makes: "the middle is", rest: othersThat("there") }),
+    );
+    return becauseOfBalance(pairsOf([...middle, ...sides]), asked);
+  },
+  alsoSaid: ["zipper", "equal distance", "equally far", "equidistant", "same distance"],
+  readings: [mayNotRepeat("digits on a zipper line don't repeat", ({ cells }) => cells)],
   relabels: "none",
 };

@@ -11,7 +11,7 @@ export interface Nouns {
   readonly board: Board;
   /** "this row", "row 3 of the mill". */
   house(id: string): string;
-  /** Several houses: "these two rows", "row 3 and column 2". */
+  /** Several houses: "these two rows", "rows 3 and 5 and column 2". */
   houses(ids: readonly string[]): string;
   /** The same one by one, to be listed with other things: "these two rows", "this box". */
   houseNames(ids: readonly string[]): string[];
@@ -99,6 +99,22 @@ const placedHouse = (board: Board, house: House): string => {
   return `the ${sortOf(board, house)}${house.label === "up" || house.label === "down" ? ` going ${house.label}` : ` at ${placedCell(board, house.cells[0]!)}`}${of}`;
 };
 
+/** "Rows 1, 5 and 9 of the mill": rows or columns of one grid are named together. */
+const placedHouses = (board: Board, houses: readonly House[]): string => {
+  const lines = new Map<string, House[]>();
+  for (const house of houses) {
+    const isLine = house.shape === "row" || house.shape === "column";
+    const key = isLine ? `${house.shape} ${house.grid}` : house.id;
+    lines.set(key, [...(lines.get(key) ?? []), house]);
+  }
+  const names = [...lines.values()].map((line) => {
+    const [first] = line as [House];
+    if (line.length === 1) return placedHouse(board, first);
+    return `${first.shape}s ${listed(line.map(({ label }) => label))}${inGrid(board, board.puzzle.grids[first.grid!]!)}`;
+  });
+  return listed(names);
+};
+
 const sortOf = (board: Board, house: House): string => {
   if (house.shape === "region") return board.puzzle.grids[house.grid!]!.box ? "box" : "region";
   if (house.shape !== "other") return house.shape;
@@ -141,7 +157,7 @@ export const nounsFor = (board: Board, style: Style, spoken?: number): Nouns => 
     board,
     sort,
     house: (id) => (pointing ? `this ${sort(id)}` : placedHouse(board, house(id))),
-    houses: (ids) => listed(houseNames(ids)),
+    houses: (ids) => (pointing ? listed(houseNames(ids)) : placedHouses(board, ids.map(house))),
     houseNames,
     cell: (cell) => (pointing ? "this cell" : placedCell(board, cell, spoken)),
     here: (cell) => (pointing ? "here" : `in ${placedCell(board, cell, spoken)}`),

@@ -10,6 +10,8 @@ export interface RuleIntroduction {
   readonly title: string;
   readonly say: string;
   readonly ids: readonly string[];
+  /** The kind's name; none where the grids themselves are introduced. */
+  readonly kind?: string;
 }
 
 const housesIn = ({ regions, box }: Grid): string =>
@@ -45,7 +47,13 @@ export const introductions = (board: Board): RuleIntroduction[] => {
   for (const { id, kind, instance } of board.rules) {
     const { rule, title } = kind.words(instance);
     const before = entries.get(rule);
-    entries.set(rule, { rule: before ? kind.name : id, title, say: rule, ids: [...(before?.ids ?? []), id] });
+    entries.set(rule, {
+      rule: before ? kind.name : id,
+      title,
+      say: rule,
+      ids: [...(before?.ids ?? []), id],
+      kind: kind.name,
+    });
   }
   const grids = [...gridSentences(board), sharedSentence(board)].filter((text) => text !== undefined).join(" ");
   return [

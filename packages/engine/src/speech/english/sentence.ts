@@ -23,7 +23,7 @@ export const sentences = (...all: readonly (readonly Part[])[]): Part[] =>
     .flatMap((parts, k) => (k === 0 ? parts : [{ text: " ", role: "plain" } as Part, ...parts]));
 
 const decapital = (text: string): string =>
-  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+  /^([A-Z][a-z]|A )/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 /** No sentence is longer than this many words. */
 export const mostWords = 20;
@@ -38,6 +38,44 @@ export const concluded = (reason: Pieces, further: Part | undefined, end: Part):
     : sentences(sentence(...reason), sentence("so ", end));
 };
 
+const mostInLine = 40;
+
+/** Sentences that can be said in one breath. */
+export const isSayable = (parts: readonly Part[]): boolean => {
+  const all = textOf(parts).split(/(?<=[.?!])\s+/);
+  return all.length <= 3 && all.every((one) => wordsIn(one) <= mostWords) && wordsIn(textOf(parts)) <= mostInLine;
+};
+
+/** A reason cut before its last "and". */
+const inTwo = (said: string): readonly [string, string?] => {
+  const cut = said.lastIndexOf(", and ");
+  return cut < 0 ? [said] : [said.slice(0, cut), said.slice(cut + ", and ".length)];
+};
+
+/** A reason of one or two clauses with the words before it and what follows, cut where it is long; undefined where that does not help. */
+export const explained = (
+  opening: Pieces,
+  said: string,
+  of: Part["of"],
+  end: Part,
+  before: readonly Part[] = [],
+): Part[] | undefined => {
+  const partOf = (text: string): Part => ({ text, role: "because", ...(of ? { of } : {}) });
+  const [first, second] = inTwo(said);
+  const further = second === undefined ? undefined : partOf(second);
+  const ways = [
+    concluded([...opening, partOf(said)], undefined, end),
+    concluded([...opening, partOf(first)], further, end),
+  ];
+  return ways.map((way) => sentences(before, way)).find(isSayable);
+};
+
 /** A reason that was given before, said again. */
 export const recalled = (parts: readonly Part[]): Part[] =>
   parts.map((part, k) => (k === 0 ? { ...part, text: `Remember, ${decapital(part.text)}` } : part));
+
+/** A line with words before it: "Elsewhere, this row just needs a 4." */
+export const led = (words: string, parts: readonly Part[]): Part[] => {
+  const [first, ...rest] = parts;
+  return first ? [{ text: words, role: "plain" }, { ...first, text: decapital(first.text) }, ...rest] : [];
+};

@@ -35,7 +35,21 @@ export const beatName = (board: Board, steps: readonly Deduction[]): string => {
   return because ? capital(nouns.house(because)) : "A mark less";
 };
 
-/** What there is to work with as an act begins: where it starts. */
+/** An invitation to stop and look before a hard step, the first of these; it gives nothing away but what to look for. */
+export const pauseLine = (board: Board, steps: readonly Deduction[], isAgain: boolean): string => {
+  const nouns = nounsFor(board, "pointing");
+  const [hard] = steps;
+  const [digit] = steps.flatMap(({ places }) => [...places.values()]);
+  const [rule] = hard!.because.rules.filter((id) => !board.rule(id)!.wholeGrid);
+  const [house] = hard!.because.houses;
+  const goal =
+    digit !== undefined
+      ? `look for the ${digit}`
+      : `look at ${rule ? nouns.rule(rule) : house ? nouns.house(house) : "these cells"}`;
+  return isAgain ? `The next one is hard too: pause and ${goal}.` : `Pause here if you like, and ${goal}.`;
+};
+
+/** What there is to work with as an act begins: where it starts. How many cells are open the act before has said. */
 export const actOpening = (board: Board, steps: readonly Deduction[], before: Knowledge, isFirst: boolean): string => {
   const nouns = nounsFor(board, "pointing");
   const [first] = steps;
@@ -48,22 +62,23 @@ export const actOpening = (board: Board, steps: readonly Deduction[], before: Kn
       ? `There is enough here to begin: look at ${where}.`
       : `No digit is given, so we start from the clues: ${where} first.`;
   if (steps.every(({ level }) => level === 1))
-    return `Only easy digits are left: ${counted(open)} of them, beginning with ${where}.`;
-  return `${capital(counted(open))} cells are open. Next, look at ${where}.`;
+    return placesOf(steps).length === open
+      ? `Only easy digits are left: ${counted(open)} of them, beginning with ${where}.`
+      : `The next digits are easy. Begin with ${where}.`;
+  return `Next, ${where}.`;
 };
 
 /** What an act gave. */
 export const actClosing = (board: Board, steps: readonly Deduction[], end: Knowledge): string => {
   const digits = steps.reduce((sum, { places }) => sum + places.size, 0);
   const open = end.settled.filter((is) => !is).length;
-  const finished = board.puzzle.grids.filter((_, index) =>
-    board.canvas.grids.every((grids, cell) => !grids.includes(index) || isSettled(end, cell)),
-  );
-  if (open === 0)
-    return board.puzzle.grids.length > 1
-      ? "That was the last one: all grids are full."
-      : "That was the last one: the grid is full.";
+  const isFull = (index: number): boolean =>
+    board.canvas.grids.every((grids, cell) => !grids.includes(index) || isSettled(end, cell));
+  const isEntered = (index: number): boolean =>
+    steps.some(({ places }) => [...places.keys()].some((cell) => board.canvas.grids[cell]!.includes(index)));
+  const finished = board.puzzle.grids.filter((_, index) => isFull(index) && isEntered(index));
+  if (open === 0) return board.puzzle.grids.length > 1 ? "And that fills all the grids." : "And that fills the grid.";
   const [grid] = finished;
   const gave = `${capital(counted(digits))} ${digits === 1 ? "digit" : "digits"}`;
-  return grid ? `${gave} more, and ${grid.called} is finished.` : `${gave} from that, and ${counted(open)} to go.`;
+  return grid ? `${gave} more, and ${grid.called} is finished.` : `${gave} more, and ${counted(open)} to go.`;
 };

@@ -6,10 +6,12 @@ import { type Part, textOf, wordsIn } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { concluded, mostWords, sentence, sentences } from "../sentence.ts";
+import { concluded, explained, isSayable, mostWords, sentence, sentences } from "../sentence.ts";
+import { jointReason } from "./joint-reasons.ts";
+import { reasonOf, takenBy } from "./reasons.ts";
 import { leftIn, outcome, thatLeaves } from "./removals.ts";
 
-interface Known {
+export interface Known {
   /** Digits that stand on the clues. */
   readonly settled: readonly number[];
   readonly settledCells: readonly Cell[];
@@ -19,7 +21,7 @@ interface Known {
   readonly own: Digits | undefined;
 }
 
-const knownOf = ({ deduction, before }: Telling): Known => {
+export const knownOf = ({ deduction, before }: Telling): Known => {
   const facts = [...deduction.because.facts];
   const settled = facts.filter(([cell, digits]) => isSettled(before, cell) && isOne(digits));
   const target = [...deduction.places.keys(), ...deduction.removes.keys()];
@@ -79,7 +81,7 @@ const openOf = ({ board }: Telling, open: Known["open"]): Open => ({
 });
 
 /** "Those two are 4 or 5", "neither of those two is a 1 or a 6": that and those are reasons, this and these what follows. */
-const openSaid = (telling: Telling, open: Known["open"]): Part[] => {
+export const openSaid = (telling: Telling, open: Known["open"]): Part[] => {
   if (open.length === 0) return [];
   const { nouns, board } = telling;
   const { cells, digits, whole, missing } = openOf(telling, open);
@@ -96,7 +98,7 @@ const openSaid = (telling: Telling, open: Known["open"]): Part[] => {
   return [because(`${cells.length === 2 ? "neither" : "none"} of ${pointed} is ${aDigitOf(missing)}`, of)];
 };
 
-const conclusion = (telling: Telling): Part => placed(telling) ?? outcome(telling);
+export const conclusion = (telling: Telling): Part => placed(telling) ?? outcome(telling);
 
 /** More clues than this are not named one by one. */
 const mostNamed = 2;
@@ -265,6 +267,33 @@ const ruledOf = ({ nouns, previous }: Telling, rule: string, isJustNamed: boolea
   return because(isJustNamed ? "it" : nouns.style === "pointing" ? pointed : nouns.rule(rule), { rule });
 };
 
+/** "This column's X-sum of 12" where the clue stands at the one house that the step needs and is that house's own. */
+const ofHouse = ({ deduction, nouns, board }: Telling, rule: string): Part | undefined => {
+  const [house, another] = deduction.because.houses;
+  if (house === undefined || another !== undefined || board.rule(rule)!.kind.body.gesture !== "margin")
+    return undefined;
+  const isOwn = board.rule(rule)!.cells.every((cell) => board.house(house)!.cells.includes(cell));
+  if (!isOwn || nouns.style === "placed") return isOwn ? because(nouns.rule(rule), { rule }) : undefined;
+  const { called, noun } = nouns.words(rule);
+  return because(`this ${nouns.sort(house)}'s ${called ?? noun}`, { rule });
+};
+
+/** The clue with the reason that its kind gives, where there is one that can be said. */
+const reasoned = (telling: Telling, rule: string, known: Known): Part[] | undefined => {
+  const { removes, because } = telling.deduction;
+  // Digits that the clue by itself leaves for several cells are reason enough.
+  if (removes.size > 1 && because.facts.size === 0) return undefined;
+  const said = reasonOf(telling, rule, takenBy(telling));
+  if (said === undefined) return undefined;
+  const own = ofHouse(telling, rule);
+  const first = own ? [] : sharing(telling, rule);
+  const end = follows(telling, known.own);
+  const of = { rule };
+  if (first.length > 0) return explained([], said, of, end, first);
+  const ruled = own ?? ruledOf(telling, rule, false);
+  return explained([ruled, ": "], said, of, end) ?? explained([], said, of, end, sentence("take ", ruled));
+};
+
 /** One clue, with what stands on it and what is known of its cells. */
 export const clue: Phrase = (telling) => {
   const { deduction, board } = telling;
@@ -272,6 +301,8 @@ export const clue: Phrase = (telling) => {
   const known = knownOf(telling);
   const { wholeGrid, kind } = board.rule(rule)!;
   if (wholeGrid) return bareClue(telling, rule, known);
+  const said = reasoned(telling, rule, known);
+  if (said) return said;
   const first = sharing(telling, rule);
   const ruled = ruledOf(telling, rule, first.length > 0);
   const stands = standing(telling, known);
@@ -309,6 +340,8 @@ export const joint: Phrase = (telling) => {
   const { rules, houses } = deduction.because;
   const whole = houses.find((id) => board.house(id)!.complete);
   const names = [...clueNames(telling, rules), ...(whole === undefined ? [] : [nouns.house(whole)])];
+  const reason = jointReason(telling, clueNames(telling, rules), conclusion(telling));
+  if (reason && isSayable(reason)) return reason;
   const { open } = knownOf(telling);
   const of = rules[0] === undefined ? { house: whole! } : { rule: rules[0] };
   return sentences(
@@ -317,8 +350,8 @@ export const joint: Phrase = (telling) => {
   );
 };
 
-/** A house's total against the sums in it. */
-export const sums: Phrase = (telling) => {
+/** What a house's total less the sums in it comes to, and whether that says all about a single cell. */
+const sumSaid = (telling: Telling): { readonly parts: Part[]; readonly isAll: boolean } => {
   const { deduction, nouns, board } = telling;
   const [{ plus, minus }] = deduction.because.counts as [{ plus: readonly string[]; minus: readonly string[] }];
   const { kind, instance } = board.rule(minus[0]!)!;
@@ -339,10 +372,18 @@ export const sums: Phrase = (telling) => {
         : `what sticks out is ${Math.abs(made - total)} ${made >= total ? "more" : "less"} than what is left over`;
   const of = { cells: namesOf(board, [...inside, ...out]) };
   const makes = because(subject, { house: plus[0]! });
-  if (inside.length + out.length === 1) return sentence(makes, ": ", so(rest, of));
+  if (inside.length + out.length === 1) return { parts: sentence(makes, ": ", so(rest, of)), isAll: true };
   const isShort = wordsIn(`${subject} ${rest}`) <= mostWords;
-  const sum = isShort ? [sentence(makes, ": ", because(rest, of))] : [sentence(makes), sentence(because(rest, of))];
-  return sentences(...sum, sentence("so ", conclusion(telling)));
+  const isConcluded = deduction.relates.length > 0;
+  const left = isConcluded ? so(rest, of) : because(rest, of);
+  const sum = isShort ? [sentence(makes, ": ", left)] : [sentence(makes), sentence(left)];
+  return { parts: sentences(...sum), isAll: isConcluded };
+};
+
+/** A house's total against the sums in it. */
+export const sums: Phrase = (telling) => {
+  const { parts, isAll } = sumSaid(telling);
+  return isAll ? parts : sentences(parts, sentence("so ", conclusion(telling)));
 };
 
 const digitsTotal = (digits: Digits): number => {

@@ -1,5 +1,7 @@
 import type { Phrase } from "../phrase.ts";
 import { clue, joint, sums } from "./clues.ts";
+import { eitherWay } from "./either-way.ts";
+import { fish, leftovers } from "./patterns.ts";
 import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves, visibleBlock } from "./removals.ts";
 import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
 import { contradiction, whatIf } from "./what-if.ts";
@@ -23,6 +25,16 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "joint-cases": joint,
   "hidden-triple": hiddenSet,
   "naked-quad": nakedSet,
+  "x-wing": fish,
+  swordfish: fish,
+  leftovers,
+  "equal-sets": leftovers,
+  "simple-colouring": eitherWay,
+  "xy-wing": eitherWay,
+  "xyz-wing": eitherWay,
+  "w-wing": eitherWay,
+  "remote-pair": eitherWay,
+  "either-way": eitherWay,
   "visible-block": visibleBlock,
   contradiction,
   "what-if": whatIf,

@@ -5,7 +5,7 @@ import { combinations } from "../../../deduce/combinations.ts";
 import { placesIn } from "../../../deduce/techniques/only-place.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Part } from "../../line.ts";
-import { aDigit, aDigitOf, counted, digitsSaid } from "../counts.ts";
+import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
 import { sentence } from "../sentence.ts";
@@ -17,6 +17,38 @@ const noneOf = (digits: Digits): string => `no ${digitsSaid(digits, "or")}`;
 /** What an open cell has left after this step. */
 export const leftIn = ({ before, deduction }: Telling, cell: Cell): Digits =>
   without(at(before, cell), deduction.removes.get(cell) ?? none);
+
+interface Group {
+  readonly cells: readonly Cell[];
+  readonly digits: Digits;
+}
+
+/** Cells that can be said to have none of the same digits: all of them where that is true of all, else those that lose the same. */
+const groupsOf = (telling: Telling): readonly Group[] => {
+  const gone = goneIn(telling);
+  const cells = targets(telling);
+  if (cells.every((cell) => both(leftIn(telling, cell), gone) === none)) return [{ cells, digits: gone }];
+  const lost = [...telling.deduction.removes];
+  return [...new Set(lost.map(([, digits]) => digits))].map((digits) => ({
+    cells: lost.filter(([, other]) => other === digits).map(([cell]) => cell),
+    digits,
+  }));
+};
+
+const inCells = ({ nouns }: Telling, cells: readonly Cell[]): string => {
+  if (nouns.style === "placed") return `in ${nouns.cells(cells)}`;
+  return cells.length === 1 ? "here" : `in these ${counted(cells.length)}`;
+};
+
+/** More sorts of losses than this are left to the drawing. */
+const mostGroups = 3;
+
+/** "no 3 here", "no 3 in these two and no 5 here". */
+const noneLeft = (telling: Telling): string | undefined => {
+  const groups = groupsOf(telling);
+  if (groups.length > mostGroups) return undefined;
+  return listed(groups.map(({ cells, digits }) => `${noneOf(digits)} ${inCells(telling, cells)}`));
+};
 
 /** The plainest way to say what a removal gives: what is left where that is short, else what is gone. */
 export const outcome = (telling: Telling): Part => {
@@ -31,8 +63,10 @@ export const outcome = (telling: Telling): Part => {
   const isNamed = cells.length > 1 && isSameSet(cells, setCells(telling));
   if (lefts.size === 1 && count(left!) <= 3 && count(gone) > 1)
     return so(`${isNamed ? "they" : place} can only be ${digitsSaid(left!, "or")}`, names);
-  const inPlace = nouns.style === "pointing" ? (cells.length === 1 ? "here" : `in ${place}`) : `in ${place}`;
-  return so(`there's ${noneOf(gone)} ${inPlace}`, names);
+  const without = noneLeft(telling);
+  return without === undefined
+    ? so(`some digits go from ${nouns.style === "pointing" ? place : nouns.cells(cells)}`, names)
+    : so(`there's ${without}`, names);
 };
 
 /** The same as what a clue does by itself: "leaves 1 or 2 for these two", "has no room for a 5 or a 6 here". */
@@ -56,10 +90,15 @@ export const thatLeaves = (telling: Telling): Part => {
         : `leaves ${digitsSaid(left!)} for ${many}`,
       names,
     );
-  return so(
-    `has no room for ${aDigitOf(goneIn(telling))} ${cells.length === 1 ? nouns.here(cells[0]!) : `in ${many}`}`,
-    names,
-  );
+  const groups = groupsOf(telling);
+  if (groups.length > mostGroups) return so(`takes some digits from ${many}`, names);
+  const [group] = groups as [Group];
+  if (groups.length === 1)
+    return so(
+      `has no room for ${aDigitOf(group.digits)} ${cells.length === 1 ? nouns.here(cells[0]!) : `in ${many}`}`,
+      names,
+    );
+  return so(`leaves ${noneLeft(telling)!}`, names);
 };
 
 const isSameSet = (a: readonly Cell[], b: readonly Cell[]): boolean =>

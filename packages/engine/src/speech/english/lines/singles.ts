@@ -6,8 +6,9 @@ import type { Part } from "../../line.ts";
 import { aDigit, aDigitOf, aNoun, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { concluded, sentence, sentences } from "../sentence.ts";
-import { clueNames } from "./clues.ts";
+import { concluded, explained, sentence, sentences } from "../sentence.ts";
+import { clueNames, joint } from "./clues.ts";
+import { barringElsewhere } from "./reasons.ts";
 
 const placement = ({ deduction }: Telling): readonly [Cell, number] => [...deduction.places][0]!;
 const soHere = (telling: Telling, text: string): Part =>
@@ -162,12 +163,45 @@ export const onlyPlace: Phrase = (telling) => {
   return concluded([`${digit} in `, because(nouns.house(house), { house }), ": ", ...reasons], undefined, target);
 };
 
+/** "This arrow can't have the 4 of this box: ..., so it's here", "4 in this box: by this clue, ... By the other, ..., so it's here". */
+const barred = (telling: Telling, house: string, cell: Cell, digit: number): Part[] | undefined => {
+  const { nouns, board } = telling;
+  const why = barringElsewhere(telling, house, cell, digit);
+  if (!why) return undefined;
+  const { holding, reasons } = why;
+  const rules = [...reasons.keys()];
+  const [reason, other, ...more] = new Set(reasons.values());
+  const of = { rule: rules[0]! };
+  const target = soHere(telling, nouns.style === "pointing" ? "it's here" : `it is ${nouns.here(cell)}`);
+  const inHouse = because(nouns.house(house), { house });
+  const ruled = (ids: readonly string[]): Part => because(listed(clueNames(telling, ids)), { rule: ids[0]! });
+  const opening = [`${digit} in `, inHouse, ": "];
+  const has = holding.length === 1 ? " has one" : " have one";
+  if (other === undefined && holding.length === 0) {
+    const isApart = rules.every((id) => !board.rule(id)!.cells.includes(cell));
+    const cant = [ruled(rules), ` can't have the ${digit} of `, inHouse];
+    const short = isApart ? [...cant, ": "] : [...opening, "by ", ruled(rules), ", "];
+    const alone = isApart ? sentence(...cant) : sentence("take ", ruled(rules), ` for the ${digit} of `, inHouse);
+    return explained(short, reason!, of, target) ?? explained([], reason!, of, target, alone);
+  }
+  if (other === undefined)
+    return explained(["by ", ruled(rules), ", "], reason!, of, target, sentence(...opening, ruled(holding), has));
+  if (more.length + holding.length > 0 || rules.length > 2) return undefined;
+  const second = nouns.style === "placed" ? `by ${nouns.rule(rules[1]!)}, ` : "by the other, ";
+  const first = sentence(...opening, `by ${nouns.rule(rules[0]!)}, `, because(reason!, of));
+  return explained([second], other, { rule: rules[1]! }, target, first);
+};
+
 export const onlyPlaceByClues: Phrase = (telling) => {
   const [cell, digit] = placement(telling);
   const { nouns, deduction, board } = telling;
   const house = deduction.because.houses.find(
     (id) => board.house(id)!.cells.includes(cell) && board.house(id)!.complete,
-  )!;
+  );
+  // Small reasons may have lost the house that the step was found by.
+  if (house === undefined) return joint(telling);
+  const said = barred(telling, house, cell, digit);
+  if (said) return said;
   const rules = deduction.because.rules;
   const keep = `${listed(clueNames(telling, rules))} ${rules.length === 1 ? "keeps" : "keep"} it out elsewhere`;
   return concluded(

@@ -1,0 +1,9 @@
+import { counting } from "./counting.ts";
+import type { Measure } from "./measure.ts";
+import { plan } from "./plan.ts";
+import { allSeventeen } from "./seventeen.ts";
+import { soundness } from "./soundness.ts";
+import { start } from "./start.ts";
+import { why } from "./why.ts";
+
+export const measures: readonly Measure[] = [soundness, allSeventeen, counting, plan, why, start];

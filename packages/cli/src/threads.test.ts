@@ -1,0 +1,27 @@
+import { expect, test } from "vitest";
+import { threadsOf } from "./threads.ts";
+
+/** A program that answers with its job and the message, and fails when asked to. */
+const source = `
+  const { parentPort, workerData } = require("node:worker_threads");
+  parentPort.on("message", (message) => {
+    if (message === "fail") throw new Error("as asked");
+    parentPort.postMessage([workerData.job, message]);
+  });
+`;
+const threads = threadsOf({ source, home: import.meta.url, stop: new SharedArrayBuffer(1) });
+
+test("there is one at least", () => expect(threads.count).toBeGreaterThan(0));
+
+test("a thread answers one message after the other", async () => {
+  const thread = threads.start("judge-lines");
+  expect(await thread.ask(1)).toEqual(["judge-lines", 1]);
+  expect(await thread.ask(["a"])).toEqual(["judge-lines", ["a"]]);
+  thread.end();
+});
+
+test("what goes wrong there is told here", async () => {
+  const thread = threads.start("judge-lines");
+  await expect(thread.ask("fail")).rejects.toThrow("as asked");
+  thread.end();
+});

@@ -1,0 +1,45 @@
+import { availableParallelism } from "node:os";
+import { Worker } from "node:worker_threads";
+import type { JobName } from "./jobs.ts";
+
+/** Another thread at one job: it answers a message with what the job makes of it, one after the other. */
+export interface Thread {
+  ask(message: unknown): Promise<unknown>;
+  end(): void;
+}
+
+export interface Threads {
+  /** As many as can work at once. */
+  readonly count: number;
+  start(job: JobName): Thread;
+}
+
+/** The worker's own program: its text, where its imports start from, and the byte that is set once the user asks to stop. */
+export interface Program {
+  readonly source: string;
+  readonly home: string;
+  readonly stop: SharedArrayBuffer;
+}
+
+/** What a thread is started with. */
+export type Errand = Program & { readonly job: JobName };
+
+const started = (errand: Errand): Thread => {
+  const worker = new Worker(errand.source, { eval: true, workerData: errand });
+  const ask = (message: unknown): Promise<unknown> =>
+    new Promise((resolve, reject) => {
+      worker.once("error", reject);
+      worker.once("message", (answer) => {
+        worker.off("error", reject);
+        resolve(answer);
+      });
+      worker.postMessage(message);
+    });
+  return { ask, end: () => void worker.terminate() };
+};
+
+/** More threads of the same program. */
+export const threadsOf = (program: Program): Threads => ({
+  count: availableParallelism(),
+  start: (job) => started({ ...program, job }),
+});

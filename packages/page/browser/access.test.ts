@@ -1,0 +1,142 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { kettle, mill } from "./puzzles.ts";
+import { desktop, inBrowser, phone, type Visitor, visit } from "./visit.ts";
+
+const faultsOn = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
+};
+
+/** The page in one state after the other. */
+const states: readonly (readonly [name: string, reach: (visitor: Visitor) => Promise<void>])[] = [
+  ["marks", ({ press }) => press("Tab", "Shift+ArrowRight", "1", "2", "r", "4")],
+  ["settled", ({ press }) => press("Escape", "ArrowDown", "3", "Enter")],
+  [
+    "nudge",
+    async ({ press, page }) => {
+      await press("n");
+      await page.locator(".grade").first().waitFor();
+      await press("n", "n");
+    },
+  ],
+  [
+    "why",
+    async ({ press, page }) => {
+      await press("Escape", "ArrowRight", "w", "3");
+      await page.locator(".help .line").waitFor();
+    },
+  ],
+  [
+    "checked",
+    async ({ press, page }) => {
+      await press("Escape", "4", "Enter", "ArrowRight", "3", "Enter", "k");
+      await page.getByText("Show me where").click();
+    },
+  ],
+  [
+    "settings",
+    async ({ page }) => {
+      await page.getByText("Settings").click();
+    },
+  ],
+];
+
+inBrowser("for everyone", () => {
+  test.each(["light", "dark"] as const)("axe finds nothing in any state, %s", async (colorScheme) => {
+    await visit(kettle, { ...desktop, colorScheme }, async (visitor) => {
+      await visitor.helped();
+      expect(await faultsOn(visitor.page)).toEqual([]);
+      for (const [name, reach] of states) {
+        await reach(visitor);
+        expect(await faultsOn(visitor.page), name).toEqual([]);
+      }
+    });
+  });
+
+  test.each(["light", "dark"] as const)("nor on a phone, %s", async (colorScheme) => {
+    await visit(mill, { ...phone, colorScheme }, async ({ page, tap, strip, helped }) => {
+      await helped();
+      await tap("r4c6");
+      await strip("3");
+      expect(await faultsOn(page)).toEqual([]);
+      await strip("A nudge");
+      await page.locator(".grade").first().waitFor();
+      expect(await faultsOn(page)).toEqual([]);
+      await page.getByRole("button", { name: "Back to the board" }).tap();
+      await page.getByRole("button", { name: "Rules" }).tap();
+      expect(await faultsOn(page)).toEqual([]);
+    });
+  });
+
+  test("targets on touch are 44 px high, and 320 px is wide enough", async () => {
+    await visit(mill, { ...phone, viewport: { width: 320, height: 640 } }, async ({ page, strip, helped }) => {
+      await helped();
+      const small = () =>
+        page.evaluate(() =>
+          [...document.querySelectorAll<HTMLElement>("button, a, input, summary, label")]
+            .map((element) => ({ element, box: element.getBoundingClientRect() }))
+            .filter(({ element, box }) => box.width > 0 && !element.closest("label > *") && box.height < 43.9)
+            .map(({ element, box }) => `${element.textContent || element.outerHTML} ${box.height}`),
+        );
+      const overflow = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(await small()).toEqual([]);
+      expect(await overflow()).toBe(0);
+      await strip("Ask why");
+      expect(await small()).toEqual([]);
+      expect(await overflow()).toBe(0);
+      await page.getByRole("button", { name: "Back to the board" }).tap();
+      await page.getByRole("button", { name: "Rules" }).tap();
+      await page.getByText("Settings").tap();
+      expect(await small()).toEqual([]);
+      expect(await overflow()).toBe(0);
+    });
+  });
+
+  test("400 % zoom loses nothing: all can be scrolled to, nothing sideways", async () => {
+    await visit(mill, { viewport: { width: 320, height: 200 } }, async ({ page, helped }) => {
+      await helped();
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+      for (const name of ["Rules"]) await page.getByRole("button", { name }).click();
+      await page.getByText("Renban lines.").scrollIntoViewIfNeeded();
+      expect(await page.getByText("Renban lines.").isVisible()).toBe(true);
+    });
+  });
+
+  test("where little motion is wanted, nothing moves", async () => {
+    await visit(kettle, desktop, async ({ page, press, helped }) => {
+      await helped();
+      await press("Tab", "2", "Enter", "n");
+      await page.locator(".grade").first().waitFor();
+      await press("n", "n");
+      expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
+    });
+    await visit(kettle, { ...desktop, reducedMotion: "no-preference" }, async ({ page, press, helped }) => {
+      await helped();
+      await page.evaluate(() => {
+        const { animate } = Element.prototype;
+        Element.prototype.animate = function (...given) {
+          document.body.dataset.moved = "yes";
+          return animate.apply(this, given);
+        };
+      });
+      await press("Tab", "2", "Enter");
+      expect(await page.evaluate(() => document.body.dataset.moved)).toBe("yes");
+    });
+  });
+
+  test("it prints as one sheet: the board as it stands and the rules, no buttons", async () => {
+    await visit(mill, desktop, async ({ page, click, press, helped }) => {
+      await helped();
+      await click("r4c6");
+      await press("3", "Enter");
+      await page.emulateMedia({ media: "print" });
+      for (const selector of [".strip", ".help", ".keep", ".how", ".note"])
+        expect(await page.locator(selector).isVisible(), selector).toBe(false);
+      expect(await page.locator(".rules").isVisible()).toBe(true);
+      const pdf = await page.pdf({ format: "A4" });
+      expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    });
+  });
+});

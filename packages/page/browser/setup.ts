@@ -1,0 +1,47 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type BrowserServer, chromium } from "playwright-core";
+import type { TestProject } from "vitest/node";
+import { browsersHere, noBrowser } from "../../../scripts/browser.mjs";
+import { buildPage } from "../../../scripts/page.mjs";
+
+declare module "vitest" {
+  interface ProvidedContext {
+    /** Where the browser listens; empty where there is none. */
+    readonly browser: string;
+    /** Where pages are put to be opened. */
+    readonly pages: string;
+  }
+}
+
+const args = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+const launched = async (): Promise<BrowserServer | undefined> => {
+  for (const executablePath of browsersHere()) {
+    const server = await chromium.launchServer({ executablePath, args, timeout: 30_000 }).catch(() => undefined);
+    if (server) return server;
+  }
+  return undefined;
+};
+
+/** Once for all browser tests: builds the page and starts a browser. */
+export default async (project: TestProject): Promise<() => Promise<void>> => {
+  const [server] = await Promise.all([launched(), buildPage()]);
+  if (!server) console.log(noBrowser);
+  const pages = mkdtempSync(join(tmpdir(), "solvewright-pages-"));
+  project.provide("browser", server?.wsEndpoint() ?? "");
+  project.provide("pages", pages);
+  return async () => {
+    await server?.close();
+    rmSync(pages, { recursive: true });
+  };
+};
