@@ -2,10 +2,8 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { compile } from "../packages/engine/src/board/compile.ts";
-import { runningOrder } from "../packages/engine/src/order/run.ts";
-import { definitionOf } from "../packages/engine/src/prove/definition.ts";
-import { prove } from "../packages/engine/src/prove/prove.ts";
 import { audit } from "../packages/engine/test-kit/audit.ts";
+import { planned } from "../packages/engine/test-kit/planned.ts";
 import { puzzleOf } from "../packages/engine/test-kit/puzzles.ts";
 
 /** Every puzzle here has one solution, found by somebody else; each must get a whole, proved, shown running order. */
@@ -27,18 +25,14 @@ const files = folders
     solution: answer.solution as Record<string, number>,
   }));
 
-const planned = (file: string) => {
+const plannedFrom = (file: string) => {
   const board = compile(puzzleOf(readFileSync(file, "utf8")));
-  const about = definitionOf(board);
-  const running = runningOrder(board, (claim) => prove(claim, about));
-  let next = running.next();
-  while (!next.done) next = running.next();
-  return { board, ...next.value };
+  return { board, ...planned(board) };
 };
 
 describe.each(files)("$name", ({ file, solution }) => {
   test("has a whole running order, each step new, earned, proved and small, and nothing leaned on that was not shown", () => {
-    const { board, plan, refusals } = planned(file);
+    const { board, plan, refusals } = plannedFrom(file);
     const placed = Object.assign({}, ...plan.steps.map(({ places }) => places)) as Record<string, number>;
     for (const [cell, digit] of board.givens) placed[board.canvas.names[cell]!] = digit;
     expect(placed).toEqual(solution);

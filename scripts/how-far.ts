@@ -5,17 +5,14 @@
 import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import process from "node:process";
-import { accept, compile, definitionOf, prove, read, runningOrder } from "@solvewright/engine";
+import { accept, compile, definitionOf, finished, prove, read, runningOrder } from "@solvewright/engine";
 
 const planOf = (file: string) => {
   const puzzle = accept(read(readFileSync(file, "utf8")));
   if (!puzzle) throw new Error(`${file} has problems`);
   const board = compile(puzzle);
   const about = definitionOf(board);
-  const running = runningOrder(board, (claim) => prove(claim, about));
-  let next = running.next();
-  while (!next.done) next = running.next();
-  return { board, plan: next.value.plan };
+  return { board, plan: finished(runningOrder(board, (claim) => prove(claim, about))).plan };
 };
 
 for (const file of process.argv.slice(2)) {

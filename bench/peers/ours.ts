@@ -1,16 +1,11 @@
-import { judging, type Soundness } from "@solvewright/engine";
+import { type Board, finished, judging, type Soundness } from "@solvewright/engine";
 import { timed } from "../turns.ts";
 import type { Peer } from "./peer.ts";
 
 const verdicts = { none: 0, one: 1, several: 2 } as const;
 
 /** The engine's judgement of a compiled board, from first to last; nothing of one judgement helps the next. */
-const judged = (board: Parameters<typeof judging>[0]): Soundness => {
-  const work = judging(board);
-  let step = work.next();
-  while (!step.done) step = work.next();
-  return step.value;
-};
+const judged = (board: Board): Soundness => finished(judging(board));
 
 export const ours: Peer = {
   name: "ours",

@@ -14,6 +14,7 @@ export type { Deduction } from "./deduce/deduction.ts";
 export { type Judge, judgeOf, type Prove } from "./deduce/judge.ts";
 export type { SpotFact, Step } from "./deduce/step.ts";
 export { type Why, type WhyQuestion, why } from "./deduce/why.ts";
+export { finished } from "./finished.ts";
 export { outlineOf } from "./marks/outline.ts";
 export { between, centre, distance } from "./marks/points.ts";
 export type { Ink, Layer, Point, Shape } from "./marks/shape.ts";

@@ -1,14 +1,9 @@
 import type { Board } from "../src/board/board.ts";
 import { type Chain, type ChainOptions, chainOf } from "../src/deduce/chain.ts";
+import { finished } from "../src/finished.ts";
 import { type Planned, type PlanOptions, runningOrder } from "../src/order/run.ts";
 import { definitionOf } from "../src/prove/definition.ts";
 import { prove } from "../src/prove/prove.ts";
-
-const finished = <T>(long: Generator<unknown, T>): T => {
-  let next = long.next();
-  while (!next.done) next = long.next();
-  return next.value;
-};
 
 /** The whole chain of steps, each proved by the prover. */
 export const chained = (board: Board, options: ChainOptions = {}): Chain => {

@@ -3,6 +3,7 @@ import type { Burst } from "../deduce/chain.ts";
 import { anew } from "./anew.ts";
 import { arranged } from "./arrange.ts";
 import { type Hope, lookingAround, ordersOf, type Planning } from "./planner.ts";
+import { relayed } from "./relayed.ts";
 
 /** The order with each step worked out anew in its place; undefined where something in it can't be proved. */
 const workedOut = (order: readonly Burst[], { board, judge, pool }: Planning): Burst[] | undefined => {
@@ -28,14 +29,9 @@ export function* candidatesOf(bursts: readonly Burst[], planning: Planning): Gen
   const look = lookingAround(planning);
   const made: Burst[][] = [];
   for (const [k, hope] of hopes.entries()) {
-    const work = ordersOf(bursts, planning, hope, look);
-    let next = work.next();
-    while (!next.done) {
-      yield (k + next.value) / hopes.length;
-      next = work.next();
-    }
+    const orders = yield* relayed(ordersOf(bursts, planning, hope, look), (share) => (k + share) / hopes.length);
     // A beam's orders differ little at its end, so that the first that can be proved stands for all.
-    const whole = firstOf(next.value, (order) => workedOut(order, planning));
+    const whole = firstOf(orders, (order) => workedOut(order, planning));
     if (whole) made.push(whole);
   }
   return [...made, arranged(bursts, board, judge)];

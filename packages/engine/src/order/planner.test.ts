@@ -9,6 +9,7 @@ import { isSettled, isSolved, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import type { Burst } from "../deduce/chain.ts";
 import { techniques } from "../deduce/registry.ts";
+import { finished } from "../finished.ts";
 import { arranged } from "./arrange.ts";
 import { candidatesOf } from "./candidates.ts";
 import { usualCosts } from "./costs.ts";
@@ -27,10 +28,7 @@ describe.each(puzzles)("$name", ({ text }) => {
   const pool = poolOf(bursts, board);
   const easy = techniques.filter(({ level }) => level === 1);
   const gate = gatesOf([], board, pool);
-  const work = candidatesOf(bursts, { board, judge, pool, easy, ...manner, gate, isFeatured: () => false });
-  let next = work.next();
-  while (!next.done) next = work.next();
-  const orders = next.value;
+  const orders = finished(candidatesOf(bursts, { board, judge, pool, easy, ...manner, gate, isFeatured: () => false }));
   const endOf = (order: readonly Burst[]) =>
     order.flat().reduce((knowledge, step) => after(knowledge, board, step), startOf(board));
 

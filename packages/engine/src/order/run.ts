@@ -10,6 +10,7 @@ import type { Plan } from "./plan.ts";
 import { planOf } from "./plan-of.ts";
 import type { Planning } from "./planner.ts";
 import { poolOf } from "./pool.ts";
+import { relayed } from "./relayed.ts";
 import { type Manner, type Show, showOf } from "./show.ts";
 import type { StepTelling } from "./told-step.ts";
 import { gatesOf } from "./wishes/gates.ts";
@@ -39,7 +40,7 @@ export interface Planned {
   readonly refusals: readonly Refusal[];
 }
 
-const finished = (chain: Chain): number => chain.end.settled.filter(Boolean).length;
+const settledIn = (chain: Chain): number => chain.end.settled.filter(Boolean).length;
 
 /** Wishes that let the reasoning reach the end, or as far as it comes without any; the others with the reason why not. */
 interface Reasoned {
@@ -52,13 +53,11 @@ interface Reasoned {
 function* reasoned(board: Board, prove: Prove, options: PlanOptions): Generator<PlanProgress, Reasoned> {
   const chainUnder = function* (kept: readonly Wish[]): Generator<PlanProgress, Omit<Reasoned, "unmet">> {
     const reasoning = reasoningUnder(kept, board, options);
-    const work = chainOf(board, prove, reasoning);
-    let next = work.next();
-    while (!next.done) {
-      yield { stage: "reasoning", share: next.value.settled / next.value.of };
-      next = work.next();
-    }
-    return { chain: next.value, reasoning };
+    const chain = yield* relayed(chainOf(board, prove, reasoning), ({ settled, of }) => ({
+      stage: "reasoning" as const,
+      share: settled / of,
+    }));
+    return { chain, reasoning };
   };
   let binding = (options.wishes ?? []).filter(bindsReasoning);
   let made = yield* chainUnder(binding);
@@ -67,10 +66,10 @@ function* reasoned(board: Board, prove: Prove, options: PlanOptions): Generator<
     if (made.chain.solved) break;
     const others = binding.filter((other) => other !== wish);
     const without = yield* chainUnder(others);
-    if (finished(without.chain) <= finished(made.chain)) continue;
+    if (settledIn(without.chain) <= settledIn(made.chain)) continue;
     const given = board.givens.size;
     const most = wish.wish === "level" ? wish.most : undefined;
-    unmet.push({ wish, why: stopsShort(finished(made.chain) - given, board.canvas.names.length - given, most) });
+    unmet.push({ wish, why: stopsShort(settledIn(made.chain) - given, board.canvas.names.length - given, most) });
     [binding, made] = [others, without];
   }
   return { ...made, unmet };
@@ -108,14 +107,10 @@ export function* runningOrder(board: Board, prove: Prove, options: PlanOptions =
   const made = yield* reasoned(board, prove, options);
   const { chain } = made;
   const ordering = candidatesOf(chain.bursts, planningOf(board, made, manner));
-  let found = ordering.next();
-  while (!found.done) {
-    yield { stage: "ordering", share: found.value };
-    found = ordering.next();
-  }
+  const orders = yield* relayed(ordering, (share) => ({ stage: "ordering" as const, share }));
   const shows: Show[] = [];
-  for (const bursts of found.value) {
-    yield { stage: "words", share: shows.length / found.value.length };
+  for (const bursts of orders) {
+    yield { stage: "words", share: shows.length / orders.length };
     shows.push(showOf(board, bursts, manner));
   }
   const rules = introductions(board).length;

@@ -1,6 +1,7 @@
 import type { Board } from "../board/board.ts";
+import { finished } from "../finished.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import { finished, type Long } from "./long.ts";
+import type { Long } from "./long.ts";
 import { type Demands, demandsOf, modelOf } from "./model.ts";
 import { narrowingOf } from "./narrowing.ts";
 import { runOf } from "./run.ts";

@@ -1,7 +1,8 @@
 import type { Board } from "../board/board.ts";
 import { type Digits, isOne, none } from "../board/digits.ts";
+import { finished } from "../finished.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import { finished, type Long } from "./long.ts";
+import type { Long } from "./long.ts";
 import { type Demands, demandsOf, modelOf } from "./model.ts";
 import { type Narrowing, narrowingOf } from "./narrowing.ts";
 import { runOf } from "./run.ts";

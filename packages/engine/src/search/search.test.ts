@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { puzzleOf } from "../../test-kit/puzzles.ts";
 import { compile } from "../board/compile.ts";
+import { finished } from "../finished.ts";
 import { clash } from "./clash.ts";
 import { count } from "./count.ts";
-import { finished } from "./long.ts";
 import { openCells } from "./possibilities.ts";
 import { solve } from "./solve.ts";
 import { judging } from "./soundness.ts";

@@ -1,5 +1,6 @@
 import type { Board } from "../board/board.ts";
-import { finished, type Long, stride } from "./long.ts";
+import { finished } from "../finished.ts";
+import { type Long, stride } from "./long.ts";
 import { type Demands, demandsOf, modelOf } from "./model.ts";
 import { narrowingOf } from "./narrowing.ts";
 import { type Run, runOf, type Solution } from "./run.ts";

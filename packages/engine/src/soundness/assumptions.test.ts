@@ -4,7 +4,7 @@ import { puzzleOf } from "../../test-kit/puzzles.ts";
 import { type Random, randomFrom } from "../../test-kit/random.ts";
 import { tiny } from "../../test-kit/tiny.ts";
 import { compile } from "../board/compile.ts";
-import { finished } from "../search/long.ts";
+import { finished } from "../finished.ts";
 import { type Assumption, assuming, type Outcome } from "./assumptions.ts";
 
 type Filling = readonly number[];

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { puzzleOf } from "../../test-kit/puzzles.ts";
 import { tiny } from "../../test-kit/tiny.ts";
 import { compile } from "../board/compile.ts";
-import { finished } from "../search/long.ts";
+import { finished } from "../finished.ts";
 import { measuringExtent } from "./extent.ts";
 
 const extentOf = (text: string, bound = 1000) => {

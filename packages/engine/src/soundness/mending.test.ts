@@ -4,8 +4,8 @@ import { puzzleOf } from "../../test-kit/puzzles.ts";
 import { randomFrom } from "../../test-kit/random.ts";
 import { tiny } from "../../test-kit/tiny.ts";
 import { compile } from "../board/compile.ts";
+import { finished } from "../finished.ts";
 import type { Puzzle } from "../puzzle/puzzle.ts";
-import { finished } from "../search/long.ts";
 import type { Mend } from "./mend.ts";
 import { mending } from "./mending.ts";
 

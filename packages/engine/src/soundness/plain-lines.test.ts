@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { finished } from "../search/long.ts";
+import { finished } from "../finished.ts";
 import { lineJudge, type PlainLine, readPlainLine } from "./plain-lines.ts";
 
 const lineOf = (text: string): PlainLine => {

@@ -5,6 +5,7 @@ import {
   cellNamed,
   compile,
   definitionOf,
+  finished,
   type Judge,
   judgeOf,
   judging,
@@ -30,10 +31,8 @@ const puzzleOf = ({ title, grids, givens, rules }: PuzzleData): Puzzle => {
 };
 
 const solutionOf = (board: Board): ArrayLike<number> | undefined => {
-  const work = judging(board);
-  let step = work.next();
-  while (!step.done) step = work.next();
-  return step.value.verdict === "one" ? step.value.solutions[0] : undefined;
+  const { verdict, solutions } = finished(judging(board));
+  return verdict === "one" ? solutions[0] : undefined;
 };
 
 export const helpedOf = (data: PuzzleData): Helped => {

@@ -1,4 +1,4 @@
-import { limitsOf, type Plan, prove, runningOrder } from "@solvewright/engine";
+import { type Deduction, finished, limitsOf, type Plan, prove, runningOrder } from "@solvewright/engine";
 import type { Ask, Reply } from "./asks.ts";
 import { checked } from "./check.ts";
 import { type Helped, helpedOf } from "./helped.ts";
@@ -9,12 +9,8 @@ import { whyNot } from "./why-not.ts";
 export type Helper = (ask: Ask) => Reply;
 
 const planOf = ({ board, about }: Helped): Plan => {
-  const work = runningOrder(board, (claim) => prove(claim, about), {
-    limits: (deduction) => limitsOf(board, about, deduction),
-  });
-  let step = work.next();
-  while (!step.done) step = work.next();
-  return step.value.plan;
+  const limits = (deduction: Deduction) => limitsOf(board, about, deduction);
+  return finished(runningOrder(board, (claim) => prove(claim, about), { limits })).plan;
 };
 
 export const helperFor = (): Helper => {

@@ -2,6 +2,7 @@ import {
   type Burst,
   burstFrom,
   digitsOf,
+  finished,
   isSettled,
   type Knowledge,
   type Plan,
@@ -26,12 +27,8 @@ const inOneBreath = (helped: Helped, burst: Burst, state: Knowledge): Told => {
   return toldOf(helped, burst.slice(0, 1), state, "pointing");
 };
 
-const burstHere = (helped: Helped, state: Knowledge, eye: readonly string[]): Burst | undefined => {
-  const work = burstFrom(state, helped.board, helped.judge, { eye: eye.map((name) => cellOf(helped, name)) });
-  let step = work.next();
-  while (!step.done) step = work.next();
-  return step.value;
-};
+const burstHere = (helped: Helped, state: Knowledge, eye: readonly string[]): Burst | undefined =>
+  finished(burstFrom(state, helped.board, helped.judge, { eye: eye.map((name) => cellOf(helped, name)) }));
 
 const nudgeOf = (helped: Helped, line: Told, before: Knowledge): Nudge => {
   const hinted = { board: helped.board, before, step: line.steps[0]! };
