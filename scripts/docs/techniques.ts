@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Deduction } from "@solvewright/engine";
-import { after, compile, phrase, startOf } from "@solvewright/engine";
+import { after, compile, phrase, startOf, textOf } from "@solvewright/engine";
 import { techniques } from "../../packages/engine/src/deduce/registry.ts";
 import { chained } from "../../packages/engine/test-kit/planned.ts";
 import { puzzleOf } from "../../packages/engine/test-kit/puzzles.ts";
@@ -82,10 +82,7 @@ const examplesOf = ({ puzzle, by }: Solve): [technique: string, example: Example
   const { bursts } = chained(board, { ladder: techniques.filter(({ name }) => by.includes(name)) });
   let state = startOf(board);
   return bursts.flat().map((deduction: Deduction) => {
-    const said = (style: "pointing" | "placed"): string =>
-      phrase(deduction, state, board, style)
-        .map(({ text }) => text)
-        .join("");
+    const said = (style: "pointing" | "placed"): string => textOf(phrase(deduction, state, board, style));
     const example = { title: board.puzzle.title, pointing: said("pointing"), placed: said("placed") };
     state = after(state, board, deduction);
     return [deduction.technique, example];

@@ -2,7 +2,7 @@ import type { Growing } from "@solvewright/engine";
 import type { Asked } from "./command.ts";
 
 /** The user asked to stop. */
-export class Stopped extends Error {}
+class Stopped extends Error {}
 
 /** How long work goes on before it shows that it does, in milliseconds. */
 const unseen = 50;

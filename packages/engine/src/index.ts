@@ -7,7 +7,7 @@ export { compile } from "./board/compile.ts";
 export { digitsOf, has, listOf } from "./board/digits.ts";
 export { digitAt, isSettled, type Knowledge, startOf, withPlaced, withRemoved } from "./board/knowledge.ts";
 export { knownFrom, type Position, wrongIn } from "./board/position.ts";
-export { after } from "./deduce/after.ts";
+export { after, afterStep } from "./deduce/after.ts";
 export { type Burst, burstFrom } from "./deduce/chain.ts";
 export { claimOf } from "./deduce/claim.ts";
 export type { Deduction } from "./deduce/deduction.ts";
@@ -56,5 +56,5 @@ export { aDigit, capital, counted, digitsSaid, listed } from "./speech/english/c
 export { type Nouns, nounsFor } from "./speech/english/nouns.ts";
 export { introductions } from "./speech/english/rules.ts";
 export { assumptionLine, mendLine, mendParts, wordingLines } from "./speech/english/soundness.ts";
-export type { About, Part } from "./speech/line.ts";
+export { type About, type Part, textOf, wordsIn } from "./speech/line.ts";
 export { phrase } from "./speech/phrase.ts";

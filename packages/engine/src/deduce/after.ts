@@ -1,7 +1,24 @@
 import type { Board } from "../board/board.ts";
+import { digitsOf } from "../board/digits.ts";
 import { type Knowledge, withPlaced, withRemoved } from "../board/knowledge.ts";
+import { cellNamed } from "../puzzle/canvas.ts";
 import type { Deduction } from "./deduction.ts";
+import type { Claim } from "./step.ts";
 
 /** The state after a deduction: what it settles is settled and seen, what it removes is gone. */
 export const after = (knowledge: Knowledge, board: Board, { places, removes }: Deduction): Knowledge =>
   withRemoved(withPlaced(knowledge, board, places), removes);
+
+const byCell = <T>({ canvas }: Board, table: Readonly<Record<string, T>>) =>
+  Object.entries(table).map(([name, value]) => [cellNamed(canvas, name)!, value] as const);
+
+/** The same for a step in its outside form. */
+export const afterStep = (
+  knowledge: Knowledge,
+  board: Board,
+  { places, removes }: Pick<Claim, "places" | "removes">,
+): Knowledge =>
+  withRemoved(
+    withPlaced(knowledge, board, byCell(board, places)),
+    byCell(board, removes).map(([cell, digits]) => [cell, digitsOf(digits)]),
+  );

@@ -1,11 +1,11 @@
+import { wrongIn } from "@solvewright/engine";
 import type { Position } from "../solve/position.ts";
 import type { Reply } from "./asks.ts";
 import type { Helped } from "./helped.ts";
-import { wrongIn } from "./known.ts";
 
 /** Which settled cells are not right, how many are settled, and how many still open. */
 export const checked = (helped: Helped, position: Position): Reply => {
   const settled = Object.keys(position.settled).length;
   const cells = helped.board.canvas.names.length - helped.board.givens.size;
-  return { reply: "check", wrong: wrongIn(helped, position), settled, open: cells - settled };
+  return { reply: "check", wrong: wrongIn(helped.board, helped.solution, position), settled, open: cells - settled };
 };

@@ -5,19 +5,21 @@ import {
   finished,
   isSettled,
   type Knowledge,
+  knownFrom,
   type Plan,
+  textOf,
   withRemoved,
+  wordsIn,
+  wrongIn,
 } from "@solvewright/engine";
 import type { Ask, Nudge, Reply, Told } from "./asks.ts";
 import { cellOf, type Helped } from "./helped.ts";
-import { knownIn, wrongIn } from "./known.ts";
 import { concludedIn, useSaid, whereSaid } from "./nudge-words.ts";
 import { beatHere } from "./show-beats.ts";
-import { textOf, toldOf } from "./told.ts";
+import { toldOf } from "./told.ts";
 
 /** A line is no longer than one breath (the speech rules); what does not fit is told by the next nudge. */
 const mostWords = 40;
-const wordsIn = (text: string): number => text.split(/\s+/).length;
 
 const inOneBreath = (helped: Helped, burst: Burst, state: Knowledge): Told => {
   for (let many = burst.length; many > 1; many--) {
@@ -43,8 +45,8 @@ export const nudgeFor = (
   { position, eye, told }: Extract<Ask, { ask: "nudge" }>,
   plan: Plan | undefined,
 ): Reply => {
-  const state = withTold(helped, knownIn(helped, position), told);
-  const wrong = wrongIn(helped, position).length;
+  const state = withTold(helped, knownFrom(helped.board, helped.solution, position), told);
+  const wrong = wrongIn(helped.board, helped.solution, position).length;
   const isDone = helped.board.canvas.names.every((_, cell) => isSettled(state, cell));
   if (isDone || !helped.solution) return { reply: "nudge", wrong };
   const shown = plan && beatHere(helped, plan, state);

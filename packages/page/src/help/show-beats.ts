@@ -1,4 +1,5 @@
 import {
+  afterStep,
   cellNamed,
   digitsOf,
   has,
@@ -7,8 +8,6 @@ import {
   type Plan,
   type PlanBeat,
   type Step,
-  withPlaced,
-  withRemoved,
 } from "@solvewright/engine";
 import type { Told } from "./asks.ts";
 import type { Helped } from "./helped.ts";
@@ -29,19 +28,13 @@ const fits = (helped: Helped, { because, places, removes }: Step, state: Knowled
   return isNew && byCell(helped, facts).every(isShown);
 };
 
-const afterStep = (helped: Helped, { places, removes }: Step, state: Knowledge): Knowledge =>
-  withRemoved(
-    withPlaced(state, helped.board, byCell(helped, places)),
-    byCell(helped, removes).map(([cell, digits]) => [cell, digitsOf(digits)]),
-  );
-
 const stepsOf = ({ steps }: Plan, beat: PlanBeat): Step[] => steps.filter(({ n }) => beat.steps.includes(n));
 
 const fitsAll = (helped: Helped, steps: readonly Step[], start: Knowledge): boolean => {
   let state = start;
   return steps.every((step) => {
     const fitting = fits(helped, step, state);
-    state = afterStep(helped, step, state);
+    state = afterStep(state, helped.board, step);
     return fitting;
   });
 };

@@ -7,11 +7,10 @@ import {
   type Part,
   phrase,
   type Step,
+  textOf,
 } from "@solvewright/engine";
 import type { Told } from "./asks.ts";
 import type { Helped } from "./helped.ts";
-
-export const textOf = (parts: readonly Part[]): string => parts.map(({ text }) => text).join("");
 
 const space: Part = { text: " ", role: "plain" };
 

@@ -1,8 +1,18 @@
-import { aDigit, after, capital, digitsOf, digitsSaid, nounsFor, type Part, why } from "@solvewright/engine";
+import {
+  aDigit,
+  after,
+  capital,
+  digitsOf,
+  digitsSaid,
+  knownFrom,
+  nounsFor,
+  type Part,
+  why,
+  wrongIn,
+} from "@solvewright/engine";
 import type { Position } from "../solve/position.ts";
 import type { Reply, Told } from "./asks.ts";
 import { cellOf, type Helped } from "./helped.ts";
-import { knownIn, wrongIn } from "./known.ts";
 import { toldOf } from "./told.ts";
 
 type Answer = Extract<Reply, { reply: "why" }>;
@@ -35,7 +45,7 @@ const given = (helped: Helped, cell: number): Told => {
 export const whyNot = (helped: Helped, position: Position, name: string, digit: number): Reply => {
   const { board, judge, solution } = helped;
   const cell = cellOf(helped, name);
-  const wrong = wrongIn(helped, position).filter((other) => other !== name).length;
+  const wrong = wrongIn(board, solution, position).filter((other) => other !== name).length;
   const answer = (answer: Answer["answer"], lines: readonly Told[], steps = lines.length): Answer => ({
     reply: "why",
     wrong,
@@ -47,7 +57,7 @@ export const whyNot = (helped: Helped, position: Position, name: string, digit: 
   if (own === digit) return answer("is", [given(helped, cell)]);
   if (own !== undefined) return answer("cannot", [given(helped, cell)]);
   if (solution?.[cell] === digit) return answer("can", [plainly("It can. Nothing on the board rules it out.")]);
-  const state = knownIn(helped, withoutCell(position, name));
+  const state = knownFrom(board, solution, withoutCell(position, name));
   const found = why(state, board, { cell, digit }, judge);
   if (found.answer === "unknown" || found.answer === "can")
     return answer("unknown", [plainly("Nothing plain rules it out yet from here.")]);

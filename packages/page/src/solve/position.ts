@@ -1,8 +1,6 @@
-import type { SpotFact } from "@solvewright/engine";
-import type { Written } from "@solvewright/press";
+import type { Position, SpotFact } from "@solvewright/engine";
 
-/** What the solver has on the board, by cell names: the form of the board file. */
-export type Position = Required<Written>;
+export type { Position };
 
 export const nothing: Position = { settled: {}, marks: {}, spots: [] };
 

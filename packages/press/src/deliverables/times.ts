@@ -1,4 +1,4 @@
-import type { Plan, PlanBeat } from "@solvewright/engine";
+import { type Plan, type PlanBeat, wordsIn } from "@solvewright/engine";
 
 /** A stretch of the show, in seconds from its start. */
 export interface Stretch {
@@ -24,7 +24,6 @@ export interface Timed {
   readonly starts: ReadonlyMap<number, number>;
 }
 
-const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => word !== "").length;
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
 
 /** Seconds a word of what acts open and close with: the plan's time holds them, its beats do not. */

@@ -11,22 +11,24 @@ import {
   type Knowledge,
   listed,
   nounsFor,
+  type Position,
   phrase,
-  type Solution,
   type Step,
+  textOf,
   type Why,
   type WhyQuestion,
   why,
 } from "@solvewright/engine";
+import { positionIn } from "../../board-file.ts";
 import type { Asked, Run } from "../../command.ts";
 import { badUsage } from "../../faults.ts";
-import { Stopped, watching } from "../../long-work.ts";
+import { unlessStopped, watching } from "../../long-work.ts";
 import { stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { soundnessOf, watchedProver } from "../../show.ts";
 import { drawTo } from "./picture.ts";
-import { type Start, startFor } from "./start.ts";
+import { startFor } from "./start.ts";
 
 const cellIn = ({ canvas }: Board, name: string): Cell => {
   const cell = cellNamed(canvas, name);
@@ -63,7 +65,7 @@ const stepsFrom = (board: Board, start: Knowledge, deductions: readonly Deductio
       technique,
       level,
       ...claimOf(board, deduction),
-      say: say.map(({ text }) => text).join(""),
+      say: textOf(say),
       seconds: 0,
     };
   });
@@ -77,36 +79,29 @@ const wrongSaid = (board: Board, wrong: readonly string[]): string[] => {
   return [`${capital(cells)} ${wrong.length === 1 ? "is" : "are"} wrong on this board, and left aside here.`];
 };
 
-const answered = (
-  board: Board,
-  { known }: Start,
-  question: WhyQuestion,
-  solution: Solution | undefined,
-  asked: Asked,
-) => {
+const answered = (board: Board, question: WhyQuestion, position: Position | undefined, asked: Asked) => {
+  const { verdict, solutions } = soundnessOf(board, asked);
+  const solution = verdict === "one" ? solutions[0] : undefined;
+  const start = startFor(board, solution, position, asked);
   if (question.digit !== undefined && solution?.[question.cell] === question.digit)
-    return { answer: "can", steps: [] } satisfies Why;
+    return { start, found: { answer: "can", steps: [] } satisfies Why };
   const watch = watching(asked, () => asked.out.progress("Looking for the reason"));
-  return why(known, board, question, judgeOf(board, watchedProver(board, watch)));
+  return { start, found: why(start.known, board, question, judgeOf(board, watchedProver(board, watch))) };
 };
 
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
   const board = await boardIn(words[0]!, out);
   const question = questionIn(board, words);
-  try {
-    const { verdict, solutions } = soundnessOf(board, asked);
-    const solution = verdict === "one" ? solutions[0] : undefined;
-    const start = await startFor(board, solution, asked);
-    const found = answered(board, start, question, solution, asked);
-    const say = [...wrongSaid(board, start.wrong), answerLine(board, start.known, question, found)].join(" ");
-    const steps = stepsFrom(board, start.known, found.steps);
-    if (flags.json) out.json({ answer: found.answer, wrong: start.wrong, steps, say });
-    else out.line(printable(say));
-    if (typeof flags.picture === "string") await drawTo(flags.picture, board, start.known, steps);
-    return found.answer === "unknown" ? 1 : 0;
-  } catch (error) {
-    if (error instanceof Stopped) return stoppedAt(asked, "No answer yet.");
-    throw error;
-  }
+  const position = typeof flags.board === "string" ? await positionIn(flags.board, board) : undefined;
+  const made = unlessStopped(() => answered(board, question, position, asked));
+  if (!made) return stoppedAt(asked, "No answer yet.");
+  const { known, wrong } = made.start;
+  const { answer } = made.found;
+  const say = [...wrongSaid(board, wrong), answerLine(board, known, question, made.found)].join(" ");
+  const steps = stepsFrom(board, known, made.found.steps);
+  if (flags.json) out.json({ answer, wrong, steps, say });
+  else out.line(printable(say));
+  if (typeof flags.picture === "string") await drawTo(flags.picture, board, known, steps);
+  return answer === "unknown" ? 1 : 0;
 };

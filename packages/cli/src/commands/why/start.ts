@@ -1,17 +1,14 @@
 import {
+  afterStep,
   type Board,
-  cellNamed,
-  digitsOf,
   type Knowledge,
   knownFrom,
   type Plan,
+  type Position,
   type Solution,
   startOf,
-  withPlaced,
-  withRemoved,
   wrongIn,
 } from "@solvewright/engine";
-import { positionIn } from "../../board-file.ts";
 import type { Asked } from "../../command.ts";
 import { badUsage } from "../../faults.ts";
 import { planOf } from "../../show.ts";
@@ -23,21 +20,11 @@ export interface Start {
   readonly wrong: readonly string[];
 }
 
-const cellsIn = <T>({ canvas }: Board, table: Readonly<Record<string, T>>) =>
-  Object.entries(table).map(([name, value]) => [cellNamed(canvas, name)!, value] as const);
-
 /** What is known when a beat of the running order begins; its number counts the rules' beats too. */
 const knownAt = (plan: Plan, board: Board, beat: number): Knowledge => {
   const before = plan.acts.flatMap(({ beats }) => beats).filter(({ n }) => n < beat);
   const steps = plan.steps.filter(({ n }) => before.some((earlier) => earlier.steps.includes(n)));
-  return steps.reduce(
-    (known, { places, removes }) =>
-      withRemoved(
-        withPlaced(known, board, cellsIn(board, places)),
-        cellsIn(board, removes).map(([cell, digits]) => [cell, digitsOf(digits)]),
-      ),
-    startOf(board),
-  );
+  return steps.reduce((known, step) => afterStep(known, board, step), startOf(board));
 };
 
 const beatIn = (flag: string, plan: Plan): number => {
@@ -49,14 +36,18 @@ const beatIn = (flag: string, plan: Plan): number => {
   throw badUsage(`--at takes ${right}, not ${flag}.`, { read: `--at ${flag}`, right });
 };
 
-/** The start of the puzzle, or the board that a flag names. Throws `Stopped`. */
-export const startFor = async (board: Board, solution: Solution | undefined, asked: Asked): Promise<Start> => {
-  const { at, board: file } = asked.flags;
+/** The start of the puzzle, or the board that a flag names; `position` is what its file holds. Throws `Stopped`. */
+export const startFor = (
+  board: Board,
+  solution: Solution | undefined,
+  position: Position | undefined,
+  asked: Asked,
+): Start => {
+  const { at } = asked.flags;
   if (typeof at === "string") {
     const plan = planOf(board, asked);
     return { known: knownAt(plan, board, beatIn(at, plan)), wrong: [] };
   }
-  if (typeof file !== "string" || !solution) return { known: startOf(board), wrong: [] };
-  const position = await positionIn(file, board);
+  if (!position || !solution) return { known: startOf(board), wrong: [] };
   return { known: knownFrom(board, solution, position), wrong: wrongIn(board, solution, position) };
 };
