@@ -7,7 +7,6 @@ import {
   type Prove,
   prove,
   runningOrder,
-  type Solution,
   type Soundness,
 } from "@solvewright/engine";
 import type { Asked } from "./command.ts";
@@ -18,10 +17,6 @@ export const soundnessOf = (board: Board, asked: Asked): Soundness =>
   carriedOut(judging(board), asked, ({ nodes }) =>
     asked.out.progress("Looking for solutions", `${nodes} places looked at`),
   );
-
-/** By cell name. */
-export const namedDigits = (board: Board, solution: Solution): Record<string, number> =>
-  Object.fromEntries(board.canvas.names.map((name, cell) => [name, solution[cell]!]));
 
 /** The prover, which calls `watch` first: long reasoning asks it again and again. */
 export const watchedProver = (board: Board, watch: () => void): Prove => {

@@ -3,6 +3,7 @@ import { type Digits, listOf } from "../src/board/digits.ts";
 import type { Relation, SpotFact, Step } from "../src/deduce/step.ts";
 import type { Plan, PlanBeat } from "../src/order/plan.ts";
 import { type Definition, definitionOf } from "../src/prove/definition.ts";
+import { cellsOfRelation } from "../src/prove/form.ts";
 import { prove } from "../src/prove/prove.ts";
 import { needless } from "../src/prove/small.ts";
 
@@ -162,22 +163,13 @@ const isSpotShown = (look: Look, spot: SpotFact): boolean => {
   );
 };
 
-const cellsOf = (relation: Relation): readonly string[] =>
-  "same" in relation
-    ? relation.same
-    : "less" in relation
-      ? relation.less
-      : "sum" in relation
-        ? relation.sum
-        : relation.parity;
-
 /** Whether a rule, taken by itself, makes the relation hold. */
 const aloneRelates = (place: Place, rule: string, relation: Relation): boolean =>
   prove({ ...nothing, relates: [relation], because: { ...noReason, rules: [rule] } }, place.about).verdict === "proved";
 
 const isRelationShown = ({ place, state, said, rules }: Look, relation: Relation): boolean =>
   said.some(({ relates }) => relates.some((other) => JSON.stringify(other) === JSON.stringify(relation))) ||
-  cellsOf(relation).every((cell) => state.settled.has(cell)) ||
+  cellsOfRelation(relation).every((cell) => state.settled.has(cell)) ||
   rules.some((rule) => aloneRelates(place, rule, relation));
 
 /** What a step leans on that this look does not show, by name. */

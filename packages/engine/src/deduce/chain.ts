@@ -166,7 +166,7 @@ export function* burstFrom(
 }
 
 /** The steps without what is gone by the time they are taken. */
-const freshened = (burst: Burst, from: Knowledge, board: Board): Burst => {
+export const freshened = (burst: Burst, from: Knowledge, board: Board): Burst => {
   const kept: Deduction[] = [];
   let knowledge = from;
   for (const step of burst) {

@@ -2,7 +2,7 @@ import type { Board } from "../board/board.ts";
 import { isWithin, listOf, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
-import { type Burst, withFreshRemoves } from "../deduce/chain.ts";
+import { type Burst, freshened } from "../deduce/chain.ts";
 import type { Deduction, Related, Spot } from "../deduce/deduction.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { groundsOf } from "./needs.ts";
@@ -82,18 +82,6 @@ const collect = (
   for (const related of relations)
     if (said.has(relationKey(related)) && !take(said.get(relationKey(related)))) return false;
   return true;
-};
-
-const freshened = (steps: readonly Deduction[], from: Knowledge, board: Board): Burst => {
-  const kept: Deduction[] = [];
-  let knowledge = from;
-  for (const step of steps) {
-    const fresh = withFreshRemoves(step, knowledge);
-    if (!fresh) continue;
-    kept.push(fresh);
-    knowledge = after(knowledge, board, fresh);
-  }
-  return kept;
 };
 
 const cellsOf = (burst: Burst): Cell[] => [...burst.at(-1)!.places.keys()];

@@ -1,6 +1,6 @@
 import type { Claim, Relation, SpotFact } from "../deduce/step.ts";
 import type { Constraint, Domains } from "./constraint.ts";
-import { nameOfRelation, nameOfSpot, namesIn } from "./form.ts";
+import { cellsOfRelation, nameOfRelation, nameOfSpot } from "./form.ts";
 import { obeysScope } from "./obeys.ts";
 import { bitsOf, cellsNamed } from "./premises.ts";
 import type { Prepared } from "./prepared.ts";
@@ -38,7 +38,7 @@ const spotted = (spot: SpotFact, prepared: Prepared): Atom => {
 };
 
 const related = (relation: Relation, prepared: Prepared, problem: Problem): Atom => {
-  const cells = cellsNamed(namesIn(relation), prepared);
+  const cells = cellsNamed(cellsOfRelation(relation), prepared);
   const meaning = meaningOf(relation, cells);
   return {
     name: nameOfRelation(relation),

@@ -2,7 +2,7 @@ import type { Claim, Relation, SpotFact } from "../deduce/step.ts";
 import type { Prepared } from "./prepared.ts";
 
 /** The cells that a relation is between. */
-export const namesIn = (relation: Relation): readonly string[] => {
+export const cellsOfRelation = (relation: Relation): readonly string[] => {
   if ("same" in relation) return relation.same;
   if ("less" in relation) return relation.less;
   return "sum" in relation ? relation.sum : relation.parity;
@@ -46,7 +46,7 @@ export const faultInForm = (claim: Claim, prepared: Prepared): string | undefine
     if (fault !== undefined) return fault;
   }
   for (const relation of [...relates, ...because.relations]) {
-    const fault = faultInNames(namesIn(relation), prepared);
+    const fault = faultInNames(cellsOfRelation(relation), prepared);
     if (fault !== undefined) return fault;
   }
   for (const spot of [...spots, ...because.spots]) {

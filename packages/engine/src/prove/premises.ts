@@ -1,6 +1,6 @@
 import type { Claim, Relation } from "../deduce/step.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import { namesIn } from "./form.ts";
+import { cellsOfRelation } from "./form.ts";
 import { foundCounts } from "./found-counts.ts";
 import { type Prepared, type PreparedHouse, type PreparedRule, type PreparedScope, preparedScope } from "./prepared.ts";
 import { preparedRelation } from "./relation.ts";
@@ -51,7 +51,7 @@ const touchNamed = (claim: Claim, prepared: Prepared, touch: (cells: readonly Ce
   const { places, removes, spots, relates, because, assume, steps } = claim;
   for (const of of [places, removes, because.facts, assume ?? {}]) touch(cellsNamed(Object.keys(of), prepared));
   for (const spot of [...spots, ...because.spots]) touch(cellsNamed(spot.cells, prepared));
-  for (const relation of [...relates, ...because.relations]) touch(cellsNamed(namesIn(relation), prepared));
+  for (const relation of [...relates, ...because.relations]) touch(cellsNamed(cellsOfRelation(relation), prepared));
   for (const step of steps ?? []) touchNamed(step, prepared, touch);
 };
 
@@ -99,7 +99,7 @@ export const premisesOf = (claim: Claim, prepared: Prepared): Premises => {
   for (const { cells } of [...houses, ...rules]) touch(cells);
   const start = startOf(touched, prepared, because.facts);
   const related = (relation: Relation): PreparedScope =>
-    preparedRelation(relation, cellsNamed(namesIn(relation), prepared), start);
+    preparedRelation(relation, cellsNamed(cellsOfRelation(relation), prepared), start);
   return {
     touched,
     start,

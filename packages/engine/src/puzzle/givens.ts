@@ -1,7 +1,8 @@
 import { type Digits, digitsOf, has, isEmpty } from "../board/digits.ts";
 import { offCanvas } from "../rules/bodies/path-text.ts";
-import { digitsText, joined } from "../rules/in-words.ts";
+import { digitsText } from "../rules/in-words.ts";
 import { shown } from "../rules/shown.ts";
+import { listed } from "../speech/english/counts.ts";
 import { type Canvas, type Cell, cellAt, placeOf } from "./canvas.ts";
 import { rowsIn, tellRows } from "./picture.ts";
 import type { Grid } from "./puzzle.ts";
@@ -75,7 +76,7 @@ const isAllowed = ({ cell, digit, spot }: Given, { canvas, grids, domains }: Gro
   const shared = domains[cell]!;
   if (isEmpty(shared) || (digit >= 0 && digit < 32 && has(shared, digit))) return !isEmpty(shared);
   const whose =
-    under.length === 1 ? `of ${under[0]!.called}` : `that ${joined(under.map(({ called }) => called))} share`;
+    under.length === 1 ? `of ${under[0]!.called}` : `that ${listed(under.map(({ called }) => called))} share`;
   tell(spot, `${digit} in ${canvas.names[cell]}`, `a digit ${whose}, ${digitsText(shared)}`);
   return false;
 };

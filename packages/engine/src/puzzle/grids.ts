@@ -1,6 +1,7 @@
 import { digitsOf } from "../board/digits.ts";
-import { digitsText, inWords, joined } from "../rules/in-words.ts";
+import { digitsText } from "../rules/in-words.ts";
 import { shown } from "../rules/shown.ts";
+import { counted, listed } from "../speech/english/counts.ts";
 import { placeOf } from "./canvas.ts";
 import type { Grid } from "./puzzle.ts";
 import { readRegions } from "./regions.ts";
@@ -95,8 +96,8 @@ const readDigits = (tree: Tree | undefined, size: number, tell: Tell): number[] 
   const twice = all.find(({ digit }, k) => all.findIndex((other) => other.digit === digit) < k);
   if (twice) tell(twice.spot(), `${twice.digit} twice`, "each digit once");
   else if (digits.length !== size) {
-    const read = `${inWords(digits.length)} ${digits.length === 1 ? "digit" : "digits"}`;
-    tell(tree, read, `${inWords(size)} digits, as many as the grid has rows`);
+    const read = `${counted(digits.length)} ${digits.length === 1 ? "digit" : "digits"}`;
+    tell(tree, read, `${counted(size)} digits, as many as the grid has rows`);
   }
   // Too few are made up for, so that one fault isn't told again of every given and sum.
   return digits.length < size ? [...new Set([...digits, ...run(1, size)])].sort((a, b) => a - b) : digits;
@@ -164,7 +165,7 @@ export const tellNoCommonDigit = (
   }
   for (const some of told) {
     const named = some.split(",").map((k) => grids[Number(k)]!);
-    const names = joined(named.map(({ grid }) => said(grid)));
+    const names = listed(named.map(({ grid }) => said(grid)));
     tell(named.at(-1)!.spot, `cells that ${names} share`, "grids that have a digit in common where they overlap");
   }
 };

@@ -1,4 +1,4 @@
-import { inWords } from "../rules/in-words.ts";
+import { counted } from "../speech/english/counts.ts";
 import type { Scalar, Tell } from "./tree.ts";
 
 /** One cell of a picture or a map, and where it stands in the text. */
@@ -39,18 +39,18 @@ export const tellRows = (
   { size, what }: Square,
   tell: Tell,
 ): boolean => {
-  const cells = `${inWords(size)} cells in each row`;
+  const cells = `${counted(size)} cells in each row`;
   const lacks = rows.length !== size;
   if (lacks) {
-    const read = `${inWords(rows.length)} ${rows.length === 1 ? "row" : "rows"}`;
+    const read = `${counted(rows.length)} ${rows.length === 1 ? "row" : "rows"}`;
     const all = rows.length === 1 ? `, or its ${size * size} cells in one line` : "";
-    tell(scalar, read, `${inWords(size)} rows in ${what}, as many as the grid has${all}`);
+    tell(scalar, read, `${counted(size)} rows in ${what}, as many as the grid has${all}`);
   }
   if (rows.length === 1 && lacks) return false;
   for (const row of rows.slice(0, size)) {
     if (row.length > size) tell(scalar.spotAt(row[size]!.index), "a cell too many", cells);
     if (row.length < size)
-      tell(scalar.spotAt(row[0]?.index ?? 0), `${inWords(row.length)} ${row.length === 1 ? "cell" : "cells"}`, cells);
+      tell(scalar.spotAt(row[0]?.index ?? 0), `${counted(row.length)} ${row.length === 1 ? "cell" : "cells"}`, cells);
   }
   return !lacks && rows.every((row) => row.length === size);
 };

@@ -1,5 +1,5 @@
-import { inWords, joined } from "../rules/in-words.ts";
 import { shown } from "../rules/shown.ts";
+import { counted, listed } from "../speech/english/counts.ts";
 import { rowsIn, tellRows } from "./picture.ts";
 import type { Grid } from "./puzzle.ts";
 import { isNothing, type Scalar, type Spot, type Tell, type Tree } from "./tree.ts";
@@ -61,7 +61,7 @@ const byDefault = (spot: Spot, size: number, tell: Tell): Regions => {
 const unequal = (map: readonly string[], size: number): string[] =>
   [...new Set(map)].flatMap((letter) => {
     const count = map.filter((other) => other === letter).length;
-    return count === size ? [] : [`region ${letter} with ${inWords(count)} ${count === 1 ? "cell" : "cells"}`];
+    return count === size ? [] : [`region ${letter} with ${counted(count)} ${count === 1 ? "cell" : "cells"}`];
   });
 
 const mapOf = (scalar: Scalar, size: number, tell: Tell): Regions => {
@@ -79,7 +79,7 @@ const mapOf = (scalar: Scalar, size: number, tell: Tell): Regions => {
   const isSquare = strange.length === 0 && tellRows(rows, scalar, { size, what: "the map" }, tell);
   const map = rows.slice(0, size).flatMap((row) => Array.from({ length: size }, (_, k) => row[k]?.token ?? "?"));
   const wrong = isSquare ? unequal(map, size) : [];
-  if (wrong.length > 0) tell(scalar, joined(wrong), `${inWords(size)} cells in each region`);
+  if (wrong.length > 0) tell(scalar, listed(wrong), `${counted(size)} cells in each region`);
   return { regions: [...map, ...Array<string>(size * size - map.length).fill("?")] };
 };
 

@@ -2,10 +2,11 @@ import type { Digits } from "../board/digits.ts";
 import { remembered } from "../board/remembered.ts";
 import type { BorderLook } from "../marks/border.ts";
 import type { Cell, Place } from "../puzzle/canvas.ts";
+import { counted } from "../speech/english/counts.ts";
 import { writePath } from "./bodies/path-text.ts";
 import { cellsAt } from "./cells.ts";
 import type { Bound, EdgeMark, Fault, Setting } from "./contract.ts";
-import { domainsText, inWords } from "./in-words.ts";
+import { domainsText } from "./in-words.ts";
 
 /** Cells inside a border with a label in its first cell. */
 export interface Area extends Bound, BorderLook {}
@@ -39,5 +40,5 @@ export const domainsIn = ({ domains }: Setting, { cells }: Bound): Digits[] => c
 export const tooManyToDiffer = (places: readonly Place[], domains: readonly Digits[]): Fault => ({
   at: ["cells"],
   read: writePath(places),
-  right: `cells that can all differ; ${inWords(domains.length)} with the digits ${domainsText(domains)} can't`,
+  right: `cells that can all differ; ${counted(domains.length)} with the digits ${domainsText(domains)} can't`,
 });

@@ -1,15 +1,16 @@
 import { expect, test } from "vitest";
 import { digitsOf } from "../board/digits.ts";
-import { digitsText, domainsText, inWords, joined } from "./in-words.ts";
+import { counted, listed } from "../speech/english/counts.ts";
+import { digitsText, domainsText } from "./in-words.ts";
 
 test("counts are said in words up to twelve", () => {
-  expect([0, 1, 12, 13].map(inWords)).toEqual(["no", "one", "twelve", "13"]);
+  expect([0, 1, 12, 13].map(counted)).toEqual(["no", "one", "twelve", "13"]);
 });
 
 test("lists end in and, or in or", () => {
-  expect(joined([2])).toBe("2");
-  expect(joined([2, 5])).toBe("2 and 5");
-  expect(joined([2, 5, 8], "or")).toBe("2, 5 or 8");
+  expect(listed([2])).toBe("2");
+  expect(listed([2, 5])).toBe("2 and 5");
+  expect(listed([2, 5, 8], "or")).toBe("2, 5 or 8");
 });
 
 test("digits are written as in files, a run of three or more shortened", () => {

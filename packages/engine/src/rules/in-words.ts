@@ -1,18 +1,5 @@
 import { type Digits, listOf } from "../board/digits.ts";
-
-const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-
-/** A count as it is said: in words up to twelve. */
-export const inWords = (count: number): string => small[count] ?? String(count);
-
-const ordinals = ["", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
-
-/** A place as it is said: "fourth", from 1; in words up to ten. */
-export const ordinal = (place: number): string => ordinals[place] ?? `${place}th`;
-
-/** "2, 5 and 8". */
-export const joined = (items: readonly (string | number)[], by: "and" | "or" = "and"): string =>
-  items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} ${by} ${items.at(-1)}`;
+import { counted, listed } from "../speech/english/counts.ts";
 
 /** Digits as the file writes them: "1-4", or "1 2 3 5" where they are no run. */
 export const digitsText = (digits: Digits): string => {
@@ -24,11 +11,11 @@ export const digitsText = (digits: Digits): string => {
 /** Digits as they are said: "1 to 4", or "1, 2 or 5" where they are no run. */
 export const digitsSaid = (digits: Digits): string => {
   const written = digitsText(digits);
-  return written.includes("-") ? written.replace("-", " to ") : joined(listOf(digits), "or");
+  return written.includes("-") ? written.replace("-", " to ") : listed(listOf(digits), "or");
 };
 
 /** "1-4", or "1-4 and 1-6" where the cells differ in what they can hold. */
-export const domainsText = (domains: readonly Digits[]): string => joined([...new Set(domains.map(digitsText))]);
+export const domainsText = (domains: readonly Digits[]): string => listed([...new Set(domains.map(digitsText))]);
 
 /** Why cells of these digits can't make a number, where these can: "two different digits of 1-4 reach 7 at most, not 8". */
 export const unreachable = (
@@ -36,7 +23,7 @@ export const unreachable = (
   { how, values, wanted }: { readonly how?: string; readonly values: Iterable<number>; readonly wanted: number },
 ): string => {
   const one = domains.length === 1;
-  const what = `${inWords(domains.length)} ${one ? "digit" : `${how === undefined ? "" : `${how} `}digits`} of ${domainsText(domains)}`;
+  const what = `${counted(domains.length)} ${one ? "digit" : `${how === undefined ? "" : `${how} `}digits`} of ${domainsText(domains)}`;
   const sorted = [...values].sort((a, b) => a - b);
   const below = sorted.findLast((value) => value < wanted);
   const above = sorted.find((value) => value > wanted);

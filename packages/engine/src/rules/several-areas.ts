@@ -1,8 +1,8 @@
 import type { Cell, Place } from "../puzzle/canvas.ts";
+import { counted } from "../speech/english/counts.ts";
 import { writePath } from "./bodies/path-text.ts";
 import { cellsAt } from "./cells.ts";
 import type { Fault, Setting } from "./contract.ts";
-import { inWords } from "./in-words.ts";
 
 export const cellsOfAreas = (areas: readonly (readonly Place[])[], setting: Setting): Cell[][] =>
   areas.map((places) => cellsAt(setting, places));
@@ -22,7 +22,7 @@ export const unequalSizes = (areas: readonly (readonly Place[])[]): Fault[] =>
           {
             at: ["areas", k],
             read: writePath(places),
-            right: `${inWords(areas[0]!.length)} ${areas[0]!.length === 1 ? "cell" : "cells"}, as in the first area`,
+            right: `${counted(areas[0]!.length)} ${areas[0]!.length === 1 ? "cell" : "cells"}, as in the first area`,
           },
         ],
   );

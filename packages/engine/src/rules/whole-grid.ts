@@ -1,10 +1,10 @@
 import { remembered } from "../board/remembered.ts";
 import { type Canvas, type Cell, cellAt, pairsApart } from "../puzzle/canvas.ts";
 import type { Grid } from "../puzzle/puzzle.ts";
+import { listed } from "../speech/english/counts.ts";
 import type { WholeGridBody } from "./bodies/whole-grid.ts";
 import { cellsIn, gridsNamed } from "./cells.ts";
 import { type Bound, type EdgeMark, type Faulty, faulty, type Scope, type Setting } from "./contract.ts";
-import { joined } from "./in-words.ts";
 
 type Pair = readonly [Cell, Cell];
 
@@ -23,7 +23,7 @@ export const sides = [
 /** "In the north grid", `everywhere` where it holds in all of several grids, or nothing where there is but one. */
 export const whereOf = (all: readonly Grid[], some: readonly Grid[], everywhere: string): string => {
   if (all.length === 1) return "";
-  return all.length === some.length ? everywhere : `In ${joined(some.map(({ called }) => called))}`;
+  return all.length === some.length ? everywhere : `In ${listed(some.map(({ called }) => called))}`;
 };
 
 /** "every digit", or "every digit of its grid" where there are several. */

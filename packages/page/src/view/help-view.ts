@@ -1,3 +1,4 @@
+import { aDigit } from "@solvewright/engine";
 import type { App } from "../app/app.ts";
 import { askable, askingWhy } from "../app/help-actions.ts";
 import type { Panel, State } from "../app/state.ts";
@@ -111,9 +112,8 @@ const stepsSaid = ({ why }: State): HTMLElement | undefined => {
 
 const whyPanel = (app: App, state: State, light: Light): readonly Child[] => {
   const { why, asking } = state;
-  const article = /^(8|11|18)/.test(String(why?.digit)) ? "an" : "a";
   return [
-    heading(why?.digit === undefined ? "Why can’t this be …" : `Why can’t this be ${article} ${why.digit}?`),
+    heading(why?.digit === undefined ? "Why can’t this be …" : `Why can’t this be ${aDigit(why.digit)}?`),
     el("p", { class: "heard" }, `About ${cellIn(app.ground, state.at).said}.`),
     unable(state),
     asking ? thinking(app) : undefined,

@@ -1,5 +1,5 @@
 import { type Board, canvasOf, listed, type Place } from "@solvewright/engine";
-import { boardScene, boardSvg, type Extent, extentOf, grown, type RuleText } from "@solvewright/press";
+import { boardScene, boardSvg, type Extent, extentOf, grown, type RuleText, together } from "@solvewright/press";
 import type { Ground } from "../solve/ground.ts";
 import { curly } from "../words/curly.ts";
 import { drawing, el } from "./el.ts";
@@ -62,20 +62,13 @@ const cluePicture = (
   return picture;
 };
 
-const union = (a: Extent, b: Extent): Extent => ({
-  left: Math.min(a.left, b.left),
-  top: Math.min(a.top, b.top),
-  right: Math.max(a.right, b.right),
-  bottom: Math.max(a.bottom, b.bottom),
-});
-
 /** A clue beside the grid, and the two first cells that it speaks of. */
 const besideWindow = (subject: Board, id: string): Extent | undefined => {
   const { scene } = boardScene(withRules(subject, [id]), asPage);
   const figures = scene.layers.find(({ name }) => name === "outside")?.figures ?? [];
   const { row = 1, column = 1 } = subject.canvas.places[subject.rule(id)?.cells[0] ?? 0] ?? {};
   const cells = { left: column - 1, top: row - 1, right: column + 1, bottom: row };
-  return figures.length === 0 ? undefined : grown(figures.map(extentOf).reduce(union, cells), 0.06);
+  return figures.length === 0 ? undefined : grown(together([cells, ...figures.map(extentOf)])!, 0.06);
 };
 
 /** Of a rule with clues, one of them; of the rest the whole board, with what it draws there. */

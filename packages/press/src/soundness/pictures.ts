@@ -1,8 +1,5 @@
-import type { Board, Cell, Clash, Solution, Soundness, Step } from "@solvewright/engine";
+import { type Board, type Cell, type Clash, namedDigits, type Soundness, type Step } from "@solvewright/engine";
 import { type BoardOptions, boardSvg } from "../board/board-svg.ts";
-
-const digitsIn = ({ canvas }: Board, solution: Solution): Record<string, number> =>
-  Object.fromEntries(canvas.names.map((name, cell) => [name, solution[cell]!]));
 
 /** The two solutions, with the cells in which they differ; none where there are not two. */
 export const differPictures = (
@@ -13,7 +10,7 @@ export const differPictures = (
   if (solutions.length < 2) return [];
   const cells = differ.map((cell) => board.canvas.names[cell]!);
   return solutions.map((solution) =>
-    boardSvg(board, { ...style, painted: true, written: { settled: digitsIn(board, solution) }, differ: cells }),
+    boardSvg(board, { ...style, painted: true, written: { settled: namedDigits(board, solution) }, differ: cells }),
   );
 };
 

@@ -1,4 +1,4 @@
-import type { SpotFact, Step } from "@solvewright/engine";
+import { cellsOfRelation, type SpotFact, type Step } from "@solvewright/engine";
 import type { LetteredReason } from "./letters.ts";
 
 type Relation = Step["relates"][number];
@@ -37,12 +37,6 @@ export interface Told {
   readonly letters?: readonly LetteredReason[];
   readonly writes?: Writes;
 }
-
-const cellsOfRelation = (relation: Relation): readonly string[] => {
-  if ("same" in relation) return relation.same;
-  if ("less" in relation) return relation.less;
-  return "sum" in relation ? relation.sum : relation.parity;
-};
 
 const cellsBehind = ({ because: { facts, spots, relations, limits } }: Step): string[] => [
   ...Object.keys(facts),

@@ -4,11 +4,11 @@ import {
   type Extent,
   fileForm,
   type Mend,
+  namedDigits,
   type Wording,
   type Worths,
 } from "@solvewright/engine";
 import type { CheckForm } from "../../schemas/check.ts";
-import { namedDigits } from "../../show.ts";
 import type { Finding } from "./finding.ts";
 
 const conflictIn = ({ canvas }: Board, { houses, rules, givens }: Clash): Pick<CheckForm, "conflict"> => ({

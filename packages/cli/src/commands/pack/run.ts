@@ -1,5 +1,5 @@
 import { basename, join } from "node:path";
-import { type Board, fingerprint, listed, type Solution } from "@solvewright/engine";
+import { type Board, fingerprint, listed, namedDigits, type Solution } from "@solvewright/engine";
 import { type Deliverable, lackedBy, oneLine, readMeOf, type Show, withoutTurns } from "@solvewright/press";
 import { packFiles } from "@solvewright/press/files";
 import type { Asked, ExitCode, Run } from "../../command.ts";
@@ -8,7 +8,7 @@ import { unlessStopped, watching } from "../../long-work.ts";
 import { onlySolution, stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
-import { namedDigits, planOf } from "../../show.ts";
+import { planOf } from "../../show.ts";
 import { toDisk } from "../../to-disk.ts";
 import { assets } from "./assets.ts";
 import { type PackFile, writePack } from "./folder.ts";

@@ -1,9 +1,8 @@
 import { type Digits, listOf } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit, counted } from "../../speech/english/counts.ts";
 import type { Asked } from "../contract.ts";
-import { inWords } from "../in-words.ts";
 import { assuming, byOddness, digitIn, forAll, knownSums, oddness } from "./known-sums.ts";
-import { aDigit } from "./total.ts";
 
 /** Cells that add up to as much as others, and how they are spoken of. */
 export interface Side {
@@ -23,7 +22,7 @@ const bounds = (cells: readonly Cell[], asked: Asked): readonly [number, number]
 export const othersThat =
   (within: string) =>
   (many: number): string =>
-    `${many === 1 ? "the other one" : `the other ${inWords(many)}`} ${within} ${many === 1 ? "is" : "make"}`;
+    `${many === 1 ? "the other one" : `the other ${counted(many)}`} ${within} ${many === 1 ? "is" : "make"}`;
 
 /** What is too much or too little, by the least and the most of the far side and of the cell's own. */
 const byBounds = (near: Side, far: Side, cell: Cell, out: Digits, asked: Asked): string | undefined => {

@@ -1,9 +1,9 @@
 import { type Digits, digitsOf, isEmpty, listOf, without } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigitOf, counted, listed } from "../../speech/english/counts.ts";
 import type { Asked } from "../contract.ts";
-import { inWords, joined } from "../in-words.ts";
 import { digitIn, fillingsOf, forAll } from "./known-sums.ts";
-import { anyOf, onlyFilling } from "./total.ts";
+import { onlyFilling } from "./total.ts";
 
 const multiplied = (digits: readonly number[]): number => digits.reduce((product, digit) => product * digit, 1);
 
@@ -17,11 +17,11 @@ const byFilling = (cells: readonly Cell[], product: number, out: Digits, asked: 
   if (open.length < 2 || open.length > mostOpen || settled === 0) return undefined;
   const said = onlyFilling(open, out, asked, (digits) => multiplied(digits) * settled === product);
   if (said === undefined) return undefined;
-  const whose = open.length < cells.length ? `the other ${inWords(open.length)}` : `its ${inWords(open.length)} cells`;
+  const whose = open.length < cells.length ? `the other ${counted(open.length)}` : `its ${counted(open.length)} cells`;
   return `${whose} multiply to ${product / settled}, and that can only be ${said}`;
 };
 
-const restSaid = (many: number): string => (many === 1 ? "the other one is" : `the other ${inWords(many)} multiply to`);
+const restSaid = (many: number): string => (many === 1 ? "the other one is" : `the other ${counted(many)} multiply to`);
 
 /** The others alone are too much or too little: "the other three multiply to at least 24, which leaves at most 1". */
 const byBounds = (product: number, out: Digits, products: readonly number[]): string | undefined => {
@@ -45,8 +45,8 @@ const byDivision = (product: number, out: Digits, products: readonly number[]): 
   if (tried.length > mostTried || tried.some((digit) => products.includes(product / digit))) return undefined;
   const needs = tried.map((digit) => product / digit);
   const clauses = [
-    ...(odd.length > 0 ? [`${product} doesn't divide by ${joined(odd, "or")}`] : []),
-    ...(tried.length > 0 ? [`with ${anyOf(digitsOf(tried))} the others can't make ${joined(needs, "or")}`] : []),
+    ...(odd.length > 0 ? [`${product} doesn't divide by ${listed(odd, "or")}`] : []),
+    ...(tried.length > 0 ? [`with ${aDigitOf(digitsOf(tried))} the others can't make ${listed(needs, "or")}`] : []),
   ];
   return clauses.join(", and ");
 };

@@ -1,7 +1,7 @@
 import { type Digits, has, listOf, max } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigitOf } from "../../speech/english/counts.ts";
 import type { Asked } from "../contract.ts";
-import { anyOf } from "./total.ts";
 
 /** What a digit in a cell comes to at the least and at the most. */
 export type Range = readonly [least: number, most: number];
@@ -25,7 +25,7 @@ export const missing = (
   const short = ranges.filter(([, range]) => range && range[1] < wanted);
   const over = ranges.filter(([, range]) => range && range[0] > wanted);
   if (short.length + over.length < ranges.length) return undefined;
-  const digitsIn = (some: typeof ranges): string => anyOf(setOf(some.map(([digit]) => digit)));
+  const digitsIn = (some: typeof ranges): string => aDigitOf(setOf(some.map(([digit]) => digit)));
   const clauses = [
     ...(short.length > 0 ? [said.short(digitsIn(short), Math.max(...short.map(([, range]) => range![1])))] : []),
     ...(over.length > 0 ? [said.over(digitsIn(over), Math.min(...over.map(([, range]) => range![0])))] : []),

@@ -1,20 +1,11 @@
 import { count, type Digits, has, listOf } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit, aDigitOf, counted, listed } from "../../speech/english/counts.ts";
 import type { Asked } from "../contract.ts";
-import { inWords, joined } from "../in-words.ts";
 import { assuming, byOddness, canBe, digitIn, fillingsOf, forAll, knownSums, oddness } from "./known-sums.ts";
 
-export const aDigit = (digit: number): string => `${/^(8|11|18)/.test(`${digit}`) ? "an" : "a"} ${digit}`;
-/** "a 3", "a 3 or a 5", "1, 3 or 5", "4 to 7". */
-export const anyOf = (digits: Digits): string => {
-  const list = listOf(digits);
-  if (list.length <= 2) return joined(list.map(aDigit), "or");
-  const isRun = list.length > 3 && list.at(-1)! - list[0]! === list.length - 1;
-  return isRun ? `${list[0]} to ${list.at(-1)}` : joined(list, "or");
-};
-
 /** "the other one is", "the other three make". */
-const others = (many: number): string => (many === 1 ? "the other one is" : `the other ${inWords(many)} make`);
+const others = (many: number): string => (many === 1 ? "the other one is" : `the other ${counted(many)} make`);
 
 /** What a total leaves of a cell by the least and the most that the others make: "the other two make at least 9". */
 const byBounds = (total: number, rest: readonly Cell[], out: Digits, asked: Asked): string | undefined => {
@@ -28,7 +19,7 @@ const byBounds = (total: number, rest: readonly Cell[], out: Digits, asked: Aske
   if (least === most) return `${others(rest.length)} ${least}`;
   if (digits.every(isBig))
     return digits.every((digit) => digit >= total) && least > 0
-      ? `${anyOf(out)} would leave nothing for ${rest.length === 1 ? "the other" : "the rest"}`
+      ? `${aDigitOf(out)} would leave nothing for ${rest.length === 1 ? "the other" : "the rest"}`
       : `${others(rest.length)} at least ${least}, and that leaves at most ${total - least}`;
   if (digits.every(isSmall))
     return `${others(rest.length)} at most ${most}, and it takes at least ${total - most} more`;
@@ -44,7 +35,7 @@ const byPartner = (total: number, rest: readonly Cell[], cell: Cell, out: Digits
   const needs = listOf(out).map((digit) => [digit, total - settled - digit] as const);
   if (needs.some(([digit, need]) => need < 0 || canBe(partner, need, assuming(asked, cell, digit)))) return undefined;
   const said = needs.map(([digit, need]) => `${aDigit(digit)} would need ${need === digit ? "another" : aDigit(need)}`);
-  return `${joined(said)} beside it, which can't be`;
+  return `${listed(said)} beside it, which can't be`;
 };
 
 /** The only digits that can fill the open cells: "the other two can only be 1 and 3". */
@@ -62,9 +53,9 @@ export const onlyFilling = (
   if (digits.some((digit) => has(out, digit))) return undefined;
   const list = [...new Set(digits)].map((digit) => {
     const times = digits.filter((other) => other === digit).length;
-    return times === 1 ? `${digit}` : `${inWords(times)} ${digit}s`;
+    return times === 1 ? `${digit}` : `${counted(times)} ${digit}s`;
   });
-  return joined(list);
+  return listed(list);
 };
 
 /** More open cells than this are not told by the digits that they share. */
@@ -78,8 +69,8 @@ const byFilling = (total: number, cells: readonly Cell[], out: Digits, asked: As
   if (said === undefined) return undefined;
   const whose =
     settled > 0 || open.length < cells.length
-      ? `the other ${inWords(open.length)}`
-      : `its ${inWords(open.length)} cells`;
+      ? `the other ${counted(open.length)}`
+      : `its ${counted(open.length)} cells`;
   return `${whose} make ${total - settled}, and that can only be ${said}`;
 };
 
@@ -89,7 +80,7 @@ const bySettled = (total: number, rest: readonly Cell[], out: Digits, asked: Ask
   if (digits.length < 2 || digits.includes(undefined)) return undefined;
   const made = digits.reduce<number>((sum, digit) => sum + digit!, 0);
   if (has(out, total - made)) return undefined;
-  const list = digits.length > 4 ? "the others" : joined(digits as number[]);
+  const list = digits.length > 4 ? "the others" : listed(digits as number[]);
   return `${list} make ${made}, which leaves ${total - made}`;
 };
 

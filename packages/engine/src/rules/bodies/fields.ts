@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { type Canvas, nameOf, type Place } from "../../puzzle/canvas.ts";
+import { counted } from "../../speech/english/counts.ts";
 import type { FaultInText, Turning } from "../body.ts";
-import { inWords } from "../in-words.ts";
 import { shown } from "../shown.ts";
 import { readPath, shareSide, touch, writePath } from "./path-text.ts";
 
@@ -20,11 +20,11 @@ const wrong = (value: unknown, right: string): { faults: FaultInText[] } => ({
 });
 const unturned = <T>(value: T): T => value;
 
-const cells = (count: number): string => `${inWords(count)} ${count === 1 ? "cell" : "cells"}`;
+const cells = (count: number): string => `${counted(count)} ${count === 1 ? "cell" : "cells"}`;
 const lengths = (least: number, most: number): string => {
   if (most === least) return cells(least);
   if (most === Number.POSITIVE_INFINITY) return `${cells(least)} or more`;
-  return most === least + 1 ? `${inWords(least)} or ${cells(most)}` : `${inWords(least)} to ${cells(most)}`;
+  return most === least + 1 ? `${counted(least)} or ${cells(most)}` : `${counted(least)} to ${cells(most)}`;
 };
 
 const besides = {
@@ -124,7 +124,7 @@ export const digits = ({
     const strange = tokens.filter(({ digit }) => digit === undefined).slice(0, 32);
     if (strange.length > 0)
       return { faults: strange.map(({ read, place }) => ({ ...place, read, right: "a digit from 0 to 31" })) };
-    if (tokens.length > most) return wrong(value, `${inWords(most)} digits at most`);
+    if (tokens.length > most) return wrong(value, `${counted(most)} digits at most`);
     const twice = tokens.find(({ digit }, k) => distinct && tokens.findIndex((other) => other.digit === digit) < k);
     if (twice)
       return { faults: [{ ...twice.place, read: twice.read, right: `each digit once; ${twice.digit} comes twice` }] };
@@ -166,7 +166,7 @@ export const listOf = <T>(field: Field<T>, of: string, least = 1): Field<readonl
   schema: z.array(field.schema).check(z.minLength(least)),
   read: (value, canvas) => {
     if (!Array.isArray(value) || value.length < least)
-      return wrong(value, `a list of ${of}, ${inWords(least)} or more`);
+      return wrong(value, `a list of ${of}, ${counted(least)} or more`);
     const read = value.map((item) => field.read(item, canvas));
     const faults = read.flatMap((item, k) => item.faults.map((fault) => ({ ...fault, at: [k, ...(fault.at ?? [])] })));
     return faults.length > 0 ? { faults } : { value: read.map((item) => item.value!), faults };

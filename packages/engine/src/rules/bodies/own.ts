@@ -1,7 +1,7 @@
 import type { Place } from "../../puzzle/canvas.ts";
+import { counted } from "../../speech/english/counts.ts";
 import type { BodyShape } from "../body.ts";
 import type { Body } from "../contract.ts";
-import { inWords } from "../in-words.ts";
 import { digits, listOf, optional, path, text, word } from "./fields.ts";
 import { shapeOf } from "./shape.ts";
 
@@ -35,7 +35,7 @@ export const ownBody: BodyShape<OwnBody> = shapeOf({
             {
               at: ["allows", k],
               read: row.join(" "),
-              right: `${inWords(cells.length)} ${cells.length === 1 ? "digit" : "digits"}, one a cell`,
+              right: `${counted(cells.length)} ${cells.length === 1 ? "digit" : "digits"}, one a cell`,
             },
           ],
     );

@@ -3,13 +3,13 @@ import { arrowDrawing } from "../../marks/arrow.ts";
 import { centres } from "../../marks/points.ts";
 import type { Point } from "../../marks/shape.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { becauseOfBalance, othersThat } from "../because/balance.ts";
 import { type ArrowBody, arrowBody } from "../bodies/arrow.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { cellsAt } from "../cells.ts";
 import { type Bound, faulty, type Kind, type Setting } from "../contract.ts";
 import { imbalance } from "../in-balance.ts";
-import { inWords } from "../in-words.ts";
 import { onceIn } from "../once.ts";
 import { sumsOf } from "../reachable.ts";
 import { mayNotRepeat } from "../readings.ts";
@@ -49,7 +49,7 @@ const ruleOf = ({ total, totalAt }: Arrow): string => {
   const sum =
     total.length === 1
       ? "the digit in its circle"
-      : `the number in its pill. The ${inWords(total.length)} digits there are read ${wayOf(totalAt)} as one number`;
+      : `the number in its pill. The ${counted(total.length)} digits there are read ${wayOf(totalAt)} as one number`;
   return `Digits along an arrow add up to ${sum}. They may repeat where rows, columns and regions let them.`;
 };
 

@@ -1,10 +1,10 @@
 import { both, type Digits, isEmpty } from "../../board/digits.ts";
 import { squaredPaper } from "../../marks/fills.ts";
 import type { Cell, Place } from "../../puzzle/canvas.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { type AreasBody, areas as areasBody } from "../bodies/areas.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { type Bound, type Fault, faulty, type Kind, type Setting } from "../contract.ts";
-import { inWords } from "../in-words.ts";
 import { allCells, cellsOfAreas, letterOf, unequalSizes, withFirst } from "../several-areas.ts";
 
 interface Clone extends Bound {
@@ -71,7 +71,7 @@ export const clone: Kind<AreasBody, Clone> = {
       plural: areas.length === 2 ? "pairs of clones" : "sets of clones",
       called: `${noun} lettered ${letterOf(id)}`,
       at: cells,
-      holds: `are the same place by place in the ${inWords(areas.length)} areas`,
+      holds: `are the same place by place in the ${counted(areas.length)} areas`,
     };
   },
   relabels: "any",

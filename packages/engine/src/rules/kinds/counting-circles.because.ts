@@ -1,10 +1,9 @@
 import { type Digits, digitsOf, has, listOf } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit, counted, listed } from "../../speech/english/counts.ts";
 import { combinationsTo } from "../because/combinations-to.ts";
 import { accounting, canBe, digitIn, forAll } from "../because/known-sums.ts";
-import { aDigit } from "../because/total.ts";
 import type { Asked } from "../contract.ts";
-import { inWords, joined } from "../in-words.ts";
 
 interface Circles {
   readonly cells: readonly Cell[];
@@ -36,22 +35,22 @@ const setsOf = ({ cells, digits }: Circles, asked: Asked): readonly Digits[] => 
 
 /** "four 4s and two 2s". */
 const timesSaid = (set: Digits): string =>
-  joined(
+  listed(
     listOf(set)
       .reverse()
-      .map((digit) => (digit === 1 ? "one 1" : `${inWords(digit)} ${digit}s`)),
+      .map((digit) => (digit === 1 ? "one 1" : `${counted(digit)} ${digit}s`)),
   );
 
 const whyNot = (circles: Circles, asked: Asked, sets: readonly Digits[], digit: number): string | undefined => {
   const { cells } = circles;
   if (placed(cells, digit, asked) === digit)
-    return digit === 1 ? "the one 1 is there already" : `there are ${inWords(digit)} ${digit}s already`;
+    return digit === 1 ? "the one 1 is there already" : `there are ${counted(digit)} ${digit}s already`;
   const [only, another] = sets;
   if (only !== undefined && another === undefined && !has(only, digit))
-    return `its ${inWords(cells.length)} circles can only be ${timesSaid(only)}`;
+    return `its ${counted(cells.length)} circles can only be ${timesSaid(only)}`;
   const most = mostOf(cells, digit, asked);
   if (most >= digit) return undefined;
-  return `${aDigit(digit)} means ${inWords(digit)} circles with ${aDigit(digit)}, and at most ${inWords(most)} can have one`;
+  return `${aDigit(digit)} means ${counted(digit)} circles with ${aDigit(digit)}, and at most ${counted(most)} can have one`;
 };
 
 /** A digit that the others by themselves can't hold often enough. */
@@ -66,7 +65,7 @@ const needed = (
   const isShort = (digit: number): boolean => mostOf(others, digit, asked) < digit;
   const always = digits.find((digit) => !has(out, digit) && sets.every((set) => has(set, digit)) && isShort(digit));
   if (always === undefined || sets.length === 0 || always === 1) return undefined;
-  return `${inWords(always)} circles must hold ${aDigit(always)}, and at most ${inWords(always - 1)} of the others can`;
+  return `${counted(always)} circles must hold ${aDigit(always)}, and at most ${counted(always - 1)} of the others can`;
 };
 
 /** Why circles that count themselves rule digits out. */

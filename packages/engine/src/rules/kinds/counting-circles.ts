@@ -3,12 +3,13 @@ import { doubleRing } from "../../marks/cell-marks.ts";
 import { centres } from "../../marks/points.ts";
 import type { Point } from "../../marks/shape.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { counted } from "../../speech/english/counts.ts";
 import type { State } from "../../terms/term.ts";
 import { cells as cellsBody, type SetBody } from "../bodies/cells.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { cellsAt, digitsIn } from "../cells.ts";
 import { type Bound, faulty, type Kind } from "../contract.ts";
-import { domainsText, inWords } from "../in-words.ts";
+import { domainsText } from "../in-words.ts";
 import { canCountThemselves } from "../reachable.ts";
 import { letterFromSecond } from "../several-areas.ts";
 import { becauseOfCounting } from "./counting-circles.because.ts";
@@ -19,7 +20,7 @@ interface CountingCircles extends Bound {
 }
 
 /** How many of the cells hold this digit: none, or as many as it says. */
-const counted = (cells: readonly Cell[], digit: number) => ({
+const counting = (cells: readonly Cell[], digit: number) => ({
   cells,
   start: 0,
   next: (count: State, other: number) => (count as number) + (other === digit ? 1 : 0),
@@ -34,11 +35,12 @@ export const countingCircles: Kind<SetBody, CountingCircles> = {
     const domains = cells.map((cell) => setting.domains[cell]!);
     if (canCountThemselves(domains, setting.spend))
       return { cells, digits: listOf(digitsIn(setting, cells)), at: centres(places) };
-    const right = `${inWords(cells.length)} ${cells.length === 1 ? "circle" : "circles"} that digits of ${domainsText(domains)} can fill, each as often as it says`;
+    const right = `${counted(cells.length)} ${cells.length === 1 ? "circle" : "circles"} that digits of ${domainsText(domains)} can fill, each as often as it says`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
-  scopes: ({ cells, digits }) => digits.map((digit) => counted(cells, digit)),
-  terms: ({ id, cells, digits }) => digits.map((digit) => ({ term: "automaton", owner: id, ...counted(cells, digit) })),
+  scopes: ({ cells, digits }) => digits.map((digit) => counting(cells, digit)),
+  terms: ({ id, cells, digits }) =>
+    digits.map((digit) => ({ term: "automaton", owner: id, ...counting(cells, digit) })),
   marks: ({ id, at }) => at.flatMap((point) => doubleRing(point, letterFromSecond(id))),
   words: ({ id, cells }) => {
     const lettered = letterFromSecond(id) === "" ? "" : ` lettered ${letterFromSecond(id)}`;

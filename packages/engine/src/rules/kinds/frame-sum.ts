@@ -1,9 +1,10 @@
 import { withBracket } from "../../marks/outside.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { becauseOfTotal } from "../because/total.ts";
 import { optional, whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { faulty, type Kind } from "../contract.ts";
-import { inWords, unreachable } from "../in-words.ts";
+import { unreachable } from "../in-words.ts";
 import { type OutsideClue, outsideClue } from "../outside-clue.ts";
 import { sumsOf } from "../reachable.ts";
 import { addingTo } from "../sums.ts";
@@ -40,7 +41,7 @@ export const frameSum: Kind<FrameSumBody, FrameSum> = {
   terms: ({ id, cells, sum }) => [{ term: "sum", owner: id, cells, equals: sum }],
   marks: ({ stand, sum }) => withBracket(stand, String(sum)),
   words: ({ cells, sum }) => ({
-    rule: `A number at a bracket is ${cells.length === 1 ? "the first digit" : `the sum of the first ${inWords(cells.length)} digits`} from its side.`,
+    rule: `A number at a bracket is ${cells.length === 1 ? "the first digit" : `the sum of the first ${counted(cells.length)} digits`} from its side.`,
     title: "Frame sums",
     noun: "frame sum",
     plural: "frame sums",

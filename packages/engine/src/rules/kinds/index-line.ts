@@ -1,13 +1,13 @@
 import { digitsOf } from "../../board/digits.ts";
 import { rulerAlong } from "../../marks/ruler.ts";
 import type { Cell, Place } from "../../puzzle/canvas.ts";
+import { aDigit, ordinal } from "../../speech/english/counts.ts";
 import { pairTerms } from "../../terms/make.ts";
 import { accounting, canBe, digitIn, forAll } from "../because/known-sums.ts";
-import { aDigit } from "../because/total.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { cellsAt, cellsIn } from "../cells.ts";
 import { type Asked, type Bound, faulty, type Kind } from "../contract.ts";
-import { digitsText, ordinal } from "../in-words.ts";
+import { digitsText } from "../in-words.ts";
 import { lineSaid } from "../outside-clue.ts";
 import { lineOf, type OutsideLine } from "../outside-line.ts";
 

@@ -1,11 +1,11 @@
 import { has } from "../../board/digits.ts";
 import { numberedDot } from "../../marks/dot.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { pairTerm } from "../../terms/make.ts";
 import { type PairByBody, pairsBy } from "../bodies/pairs.ts";
 import { digitsIn } from "../cells.ts";
 import type { Kind } from "../contract.ts";
 import { type Edge, edgeOf, holding } from "../edge.ts";
-import { inWords } from "../in-words.ts";
 
 interface BlackDot extends Edge {
   readonly by: number;
@@ -21,7 +21,7 @@ const inRatio =
   (first: number, second: number): boolean =>
     first * second > 0 && (first === by * second || second === by * first);
 
-const timesOf = (by: number): string => (by === 2 ? "twice" : `${inWords(by)} times`);
+const timesOf = (by: number): string => (by === 2 ? "twice" : `${counted(by)} times`);
 
 export const kropkeBlack: Kind<PairByBody, BlackDot> = {
   name: "kropke-black",

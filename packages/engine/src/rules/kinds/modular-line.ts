@@ -1,12 +1,13 @@
 import { both, count, type Digits, digitsOf, listOf, min } from "../../board/digits.ts";
 import { tokensInTurn } from "../../marks/tokens.ts";
+import { counted, listed } from "../../speech/english/counts.ts";
 import { domainsIn } from "../area.ts";
 import { type PathByBody, pathsBy } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { digitsIn } from "../cells.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { canTakeTurns, type InTurn, inTurn, inTurnTerms } from "../in-turn.ts";
-import { domainsText, inWords, joined } from "../in-words.ts";
+import { domainsText } from "../in-words.ts";
 import { endsOf, lineOf } from "../line.ts";
 import { mayNotRepeat } from "../readings.ts";
 
@@ -23,7 +24,7 @@ interface ModularLine extends InTurn {
 const setsSaid = ({ classes, digits }: ModularLine): string => {
   if (count(digits) > 10) return "";
   const sets = classes.map((set) => both(set, digits)).sort((a, b) => min(a) - min(b));
-  return ` So they hold one each of ${joined(sets.map((set) => listOf(set).join(" ")))}.`;
+  return ` So they hold one each of ${listed(sets.map((set) => listOf(set).join(" ")))}.`;
 };
 
 export const modularLine: Kind<PathByBody, ModularLine> = {
@@ -34,12 +35,12 @@ export const modularLine: Kind<PathByBody, ModularLine> = {
       return faulty({
         at: ["cells"],
         read: writePath(places),
-        right: `${inWords(by)} cells or more, as many as it divides by`,
+        right: `${counted(by)} cells or more, as many as it divides by`,
       });
     const cells = lineOf(places, setting);
     const line = { ...cells, classes: remainders(by), digits: digitsIn(setting, cells.cells) };
     if (by <= 32 && canTakeTurns(line, setting)) return line;
-    const right = `cells of which ${inWords(by)} in a row can leave all remainders when divided by ${by}; these have ${domainsText(domainsIn(setting, line))}`;
+    const right = `cells of which ${counted(by)} in a row can leave all remainders when divided by ${by}; these have ${domainsText(domainsIn(setting, line))}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
   scopes: inTurn,
@@ -48,7 +49,7 @@ export const modularLine: Kind<PathByBody, ModularLine> = {
   words: (line) => {
     const by = line.classes.length;
     return {
-      rule: `Any ${inWords(by)} cells in a row on a modular line leave different remainders when divided by ${by}.${setsSaid(line)}`,
+      rule: `Any ${counted(by)} cells in a row on a modular line leave different remainders when divided by ${by}.${setsSaid(line)}`,
       title: "Modular lines",
       noun: "modular line",
       plural: "modular lines",

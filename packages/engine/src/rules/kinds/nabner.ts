@@ -1,11 +1,12 @@
 import { looseDots } from "../../marks/discs.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { pairTerm } from "../../terms/make.ts";
 import { domainsIn } from "../area.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { holding } from "../edge.ts";
-import { domainsText, inWords } from "../in-words.ts";
+import { domainsText } from "../in-words.ts";
 import { endsOf, type Line, lineOf, pairsOf } from "../line.ts";
 import { canKeepApart } from "../reachable.ts";
 
@@ -18,7 +19,7 @@ export const nabner: Kind<PathBody, Line> = {
     const line = lineOf(places, setting);
     const domains = domainsIn(setting, line);
     if (canKeepApart(domains, setting.spend)) return line;
-    const right = `cells that can hold ${inWords(places.length)} digits two or more apart; these have ${domainsText(domains)}`;
+    const right = `cells that can hold ${counted(places.length)} digits two or more apart; these have ${domainsText(domains)}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
   scopes: ({ cells }) => [

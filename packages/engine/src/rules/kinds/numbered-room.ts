@@ -1,12 +1,11 @@
 import { type Digits, digitsOf, has, listOf, only } from "../../board/digits.ts";
 import { inDoorway } from "../../marks/outside.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit, listed, ordinal } from "../../speech/english/counts.ts";
 import { accounting, canBe, digitIn, forAll } from "../because/known-sums.ts";
-import { aDigit } from "../because/total.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { type Asked, faulty, type Kind, type Setting } from "../contract.ts";
-import { joined, ordinal } from "../in-words.ts";
 import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface NumberedRoomBody extends OutsideBody {
@@ -54,7 +53,7 @@ const noneFirst = (room: NumberedRoom, asked: Asked, out: Digits): string | unde
   const blind = listOf(out).filter((digit) => !plain.includes(digit));
   if (blind.some((digit) => room.cells[digit - 1] === undefined || canBe(room.cells[digit - 1]!, wanted, asked)))
     return undefined;
-  const cells = `the ${joined(blind.map(ordinal))} ${blind.length === 1 ? "cell" : "cells"}`;
+  const cells = `the ${listed(blind.map(ordinal))} ${blind.length === 1 ? "cell" : "cells"}`;
   const clauses = [
     ...(plain.length > 0 ? [accounting(digitsOf(plain), (digit) => notFirst(room, asked, digit))] : []),
     ...(blind.length === 0 ? [] : [`${cells} can't be the ${wanted}`]),

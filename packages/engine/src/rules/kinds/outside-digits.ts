@@ -1,9 +1,9 @@
 import { behindPost } from "../../marks/outside.ts";
+import { counted, listed } from "../../speech/english/counts.ts";
 import { digits as digitList, optional, whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { canHold } from "../can-hold.ts";
 import { faulty, type Kind, type Scope } from "../contract.ts";
-import { inWords, joined } from "../in-words.ts";
 import { type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface OutsideDigitsBody extends OutsideBody {
@@ -30,7 +30,7 @@ const reading = ({ cells, digits }: Pick<OutsideDigits, "cells" | "digits">): Ex
   ok: (left) => left === "",
 });
 
-const nearest = (cells: number): string => (cells === 1 ? "the first cell" : `the first ${inWords(cells)} cells`);
+const nearest = (cells: number): string => (cells === 1 ? "the first cell" : `the first ${counted(cells)} cells`);
 const hasTwins = (digits: readonly number[]): boolean => new Set(digits).size < digits.length;
 
 export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
@@ -46,7 +46,7 @@ export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
     const made = { ...clue, cells: all.slice(0, within), digits: [...body.digits].sort((a, b) => a - b) };
     if (canHold(made.cells, made.digits, setting)) return made;
     const right = `digits that ${nearest(within)} can hold together`;
-    return faulty({ at: ["digits"], read: joined(body.digits), right });
+    return faulty({ at: ["digits"], read: listed(body.digits), right });
   },
   scopes: (clue) => [reading(clue)],
   terms: ({ id, cells, digits }) => [{ term: "contains", owner: id, cells, digits }],
@@ -56,9 +56,9 @@ export const outsideDigits: Kind<OutsideDigitsBody, OutsideDigits> = {
     title: "Outside digits",
     noun: "outside clue",
     plural: "outside clues",
-    called: `outside clue of ${joined(digits)}`,
+    called: `outside clue of ${listed(digits)}`,
     at: cells,
-    holds: `hold ${joined(digits)}`,
+    holds: `hold ${listed(digits)}`,
   }),
   alsoSaid: ["outside"],
   relabels: "none",

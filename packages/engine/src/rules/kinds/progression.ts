@@ -1,10 +1,11 @@
 import { type Digits, has, listOf } from "../../board/digits.ts";
 import { growingDiscs } from "../../marks/discs.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { domainsIn } from "../area.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { faulty, type Kind } from "../contract.ts";
-import { domainsText, inWords } from "../in-words.ts";
+import { domainsText } from "../in-words.ts";
 import { endsOf, type Line, lineOf, windowsOf } from "../line.ts";
 import { onceIn } from "../once.ts";
 
@@ -31,7 +32,7 @@ export const progression: Kind<PathBody, Progression> = {
     const domains = domainsIn(setting, line);
     const rows = onceIn(setting, `progression ${domains}`, () => rowsOf(domains));
     if (rows.length > 0) return { ...line, rows };
-    const right = `cells that can hold a progression of ${inWords(places.length)} digits; these have ${domainsText(domains)}`;
+    const right = `cells that can hold a progression of ${counted(places.length)} digits; these have ${domainsText(domains)}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
   scopes: ({ cells }) =>

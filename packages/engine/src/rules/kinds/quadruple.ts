@@ -2,12 +2,13 @@ import { digitsOf, isEmpty, listOf, without } from "../../board/digits.ts";
 import { cornerCircle } from "../../marks/corner-circle.ts";
 import type { Point } from "../../marks/shape.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { listed } from "../../speech/english/counts.ts";
 import { blockAt } from "../block.ts";
 import { type CornerDigitsBody, cornerDigits } from "../bodies/corner.ts";
 import { canHold } from "../can-hold.ts";
 import { cellsAt, digitsIn } from "../cells.ts";
 import { type Bound, type Fault, faulty, type Kind, type Scope, type Setting } from "../contract.ts";
-import { digitsText, joined } from "../in-words.ts";
+import { digitsText } from "../in-words.ts";
 
 interface Quadruple extends Bound {
   /** Ascending, each as often as it must be there. */
@@ -26,14 +27,14 @@ const atLeast = (cells: readonly Cell[], digit: number, times: number): Scope =>
 
 const unheld = (cells: readonly Cell[], digits: readonly number[], setting: Setting): Fault[] => {
   const known = digitsIn(setting, cells);
-  const read = joined(digits);
+  const read = listed(digits);
   const strange = without(digitsOf(digits), known);
   if (!isEmpty(strange))
     return [
       {
         at: ["digits"],
         read,
-        right: `digits that these cells can have: ${digitsText(known)}, so no ${joined(listOf(strange), "or")}`,
+        right: `digits that these cells can have: ${digitsText(known)}, so no ${listed(listOf(strange), "or")}`,
       },
     ];
   return canHold(cells, digits, setting)
@@ -60,9 +61,9 @@ export const quadruple: Kind<CornerDigitsBody, Quadruple> = {
     title: "Corner circles",
     noun: "corner circle",
     plural: "corner circles",
-    called: `corner circle with ${joined(digits)}`,
+    called: `corner circle with ${listed(digits)}`,
     at: cells,
-    holds: `hold ${joined(digits)} between them`,
+    holds: `hold ${listed(digits)} between them`,
   }),
   alsoSaid: ["quad", "corner ... circle", "circle ... corner", "intersection"],
   relabels: "none",

@@ -1,12 +1,12 @@
 import { crossed } from "../../marks/crossed.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
+import { counted, listed } from "../../speech/english/counts.ts";
 import { becauseOfBalance, othersThat, type Side } from "../because/balance.ts";
 import { type PathInBody, pathsIn } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { type Fault, type Faulty, faulty, type Kind, type Setting } from "../contract.ts";
 import { haveCommon } from "../in-balance.ts";
-import { inWords, joined } from "../in-words.ts";
 import { endsOf, type Line, lineOf, pairsOf, stepsOf, tiesOf } from "../line.ts";
 import { sumsOf } from "../reachable.ts";
 import { mayNotRepeat } from "../readings.ts";
@@ -30,7 +30,7 @@ const gridOf = ({ cells: places, grid: id }: PathInBody, { cells }: Line, settin
   const all = setting.grids.filter((grid) => grid.regions && cells.every((cell) => holds(grid, cell, setting)));
   const named = id === undefined ? all : all.filter((grid) => grid.id === id);
   if (named.length === 1) return named[0]!;
-  const which = joined(
+  const which = listed(
     all.map((grid) => grid.id),
     "or",
   );
@@ -56,8 +56,8 @@ const unequal = (runs: RegionSumLine["runs"], { domains, canvas }: Setting): Fau
   const reach = runs.map((run, k) => `${sums[k]!.at(0)} to ${sums[k]!.at(-1)} from ${canvas.names[run[0]!]} on`);
   return {
     at: ["cells"],
-    read: `${inWords(runs.length)} runs`,
-    right: `runs that can have one sum; these reach ${joined(reach)}`,
+    read: `${counted(runs.length)} runs`,
+    right: `runs that can have one sum; these reach ${listed(reach)}`,
   };
 };
 

@@ -1,10 +1,11 @@
 import { both, type Digits } from "../../board/digits.ts";
 import { beads } from "../../marks/beads.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { domainsIn } from "../area.ts";
 import { type PathBody, paths } from "../bodies/path.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { faulty, type Kind, type Scope } from "../contract.ts";
-import { domainsText, inWords } from "../in-words.ts";
+import { domainsText } from "../in-words.ts";
 import { endsOf, type Line, lineOf } from "../line.ts";
 import { canAllDiffer } from "../reachable.ts";
 
@@ -35,7 +36,7 @@ export const renban: Kind<PathBody, Line> = {
     const line = lineOf(places, setting);
     const domains = domainsIn(setting, line);
     if (domains.length <= 32 && canBeRun(domains)) return line;
-    const right = `cells that can hold ${inWords(domains.length)} consecutive digits; these have ${domainsText(domains)}`;
+    const right = `cells that can hold ${counted(domains.length)} consecutive digits; these have ${domainsText(domains)}`;
     return faulty({ at: ["cells"], read: writePath(places), right });
   },
   scopes: (line) => [{ cells: line.cells, different: true }, consecutive(line)],

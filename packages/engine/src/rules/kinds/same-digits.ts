@@ -1,13 +1,13 @@
 import { both, digitsOf, isEmpty, listOf } from "../../board/digits.ts";
 import { areaLabel, dottedBorder } from "../../marks/border.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { matchingOf } from "../../terms/matching.ts";
 import { type Area, areaAt } from "../area.ts";
 import { type AreasBody, areas as areasBody } from "../bodies/areas.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { digitsIn } from "../cells.ts";
 import { type Bound, type Fault, faulty, type Kind, type Scope, type Setting } from "../contract.ts";
-import { inWords } from "../in-words.ts";
 import { allCells, letterFromSecond, sameCells, unequalSizes, withFirst } from "../several-areas.ts";
 import { apart } from "../sums.ts";
 
@@ -77,7 +77,7 @@ export const sameDigits: Kind<AreasBody, SameDigits> = {
     plural: areas.length === 2 ? "pairs of matching areas" : "sets of matching areas",
     ...(letterFromSecond(id) === "" ? {} : { called: `matching areas lettered ${letterFromSecond(id)}` }),
     at: cells,
-    holds: `are the same digits in the ${inWords(areas.length)} areas`,
+    holds: `are the same digits in the ${counted(areas.length)} areas`,
   }),
   alsoSaid: ["same set", "same three"],
   relabels: "any",

@@ -1,12 +1,12 @@
 import { areaLabel, dottedBorder } from "../../marks/border.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { counted } from "../../speech/english/counts.ts";
 import { type Area, areaAt, domainsIn } from "../area.ts";
 import { becauseOfBalance, othersThat, type Side } from "../because/balance.ts";
 import { type AreasBody, areas as areasBody } from "../bodies/areas.ts";
 import { writePath } from "../bodies/path-text.ts";
 import { type Bound, type Fault, faulty, type Kind, type Setting } from "../contract.ts";
 import { haveCommon } from "../in-balance.ts";
-import { inWords } from "../in-words.ts";
 import { sumsOf } from "../reachable.ts";
 import { allCells, letterFromSecond, sameCells, withFirst } from "../several-areas.ts";
 import { apart, asMuchAs, asMuchAsTerm } from "../sums.ts";
@@ -68,7 +68,7 @@ export const sameSum: Kind<AreasBody, SameSum> = {
     plural: areas.length === 2 ? "pairs of equal sums" : "sets of equal sums",
     ...(letterFromSecond(id) === "" ? {} : { called: `equal sums lettered ${letterFromSecond(id)}` }),
     at: cells,
-    holds: `add up to the same in the ${inWords(areas.length)} areas`,
+    holds: `add up to the same in the ${counted(areas.length)} areas`,
   }),
   because: ({ sides }, asked) => {
     const sideOf = (cells: readonly Cell[]): Side => ({

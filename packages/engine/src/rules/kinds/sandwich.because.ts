@@ -11,11 +11,10 @@ import {
   without,
 } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit, counted, listed } from "../../speech/english/counts.ts";
 import { combinationsTo } from "../because/combinations-to.ts";
 import { assuming, canBe, digitIn, forAll, knownSums } from "../because/known-sums.ts";
-import { aDigit } from "../because/total.ts";
 import type { Asked } from "../contract.ts";
-import { inWords, joined } from "../in-words.ts";
 
 interface Sandwich {
   readonly cells: readonly Cell[];
@@ -59,7 +58,7 @@ const fillingsOf = ({ cells, low, high, sum }: Sandwich, asked: Asked): readonly
 };
 
 const lengthsSaid = (lengths: readonly number[]): string =>
-  `${joined(lengths.map(inWords), "or")} ${lengths.length === 1 && lengths[0] === 1 ? "cell" : "cells"}`;
+  `${listed(lengths.map(counted), "or")} ${lengths.length === 1 && lengths[0] === 1 ? "cell" : "cells"}`;
 
 /** A slice that would have the other too near, too far, or where it can't stand. */
 const noSlice = (sandwich: Sandwich, asked: Asked, place: number, slice: number): string | undefined => {
@@ -88,7 +87,7 @@ const alwaysBetween = (sandwich: Sandwich, asked: Asked, place: number, out: Dig
   const used = fillingsOf(sandwich, asked).reduce<Digits>(either, none);
   const only = fillingsOf(sandwich, asked);
   if (only.length !== 1 || !isEmpty(both(out, used))) return undefined;
-  return `${sum} can only be ${joined(listOf(used))}, and ${where}`;
+  return `${sum} can only be ${listed(listOf(used))}, and ${where}`;
 };
 
 /** A digit that must lie between, and so nowhere else. */
@@ -100,7 +99,7 @@ const neededBetween = (sandwich: Sandwich, asked: Asked, place: number, out: Dig
   );
   const always = fillings.reduce<Digits>(both, -1 as Digits);
   if (fillings.length === 0 || !isWithin(out, always)) return undefined;
-  return `${sandwich.sum} needs ${joined(listOf(out).map(aDigit))} between the slices`;
+  return `${sandwich.sum} needs ${listed(listOf(out).map(aDigit))} between the slices`;
 };
 
 /** Slices that can stand in one way only, and what is then missing between them. */
@@ -123,7 +122,7 @@ const oneSpan = (sandwich: Sandwich, asked: Asked, place: number, out: Digits): 
   const made = digits.reduce<number>((all, digit) => all + digit!, 0);
   if (has(out, sum - made)) return undefined;
   const slices = `the ${low} and the ${high} can only be on either side`;
-  return rest.length === 0 ? slices : `${slices} of this and the ${joined(digits as number[])}`;
+  return rest.length === 0 ? slices : `${slices} of this and the ${listed(digits as number[])}`;
 };
 
 /** Wherever the slices are, one is in this place: what else could be there? */

@@ -1,13 +1,12 @@
 import { type Digits, digitsOf, isEmpty, listOf, without } from "../../board/digits.ts";
 import { aboveTowers } from "../../marks/outside.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit, counted, listed } from "../../speech/english/counts.ts";
 import { assuming, forAll } from "../because/known-sums.ts";
 import { countsSeen, missing } from "../because/seen-from-outside.ts";
-import { aDigit } from "../because/total.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { type Asked, faulty, type Kind, type Setting } from "../contract.ts";
-import { inWords, joined } from "../in-words.ts";
 import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface SkyscraperBody extends OutsideBody {
@@ -59,8 +58,8 @@ const onOneSide = ({ cells, sees }: Skyscraper, asked: Asked, cell: Cell, out: D
       return counts.length === 0 ? undefined : [counts[0]!, counts.at(-1)!];
     },
     {
-      short: (digits, most) => `${digits}${first ? " in front" : ""} leaves at most ${inWords(most)} to be seen`,
-      over: (digits, least) => `with ${digits}${first ? " in front" : ""} at least ${inWords(least)} are seen`,
+      short: (digits, most) => `${digits}${first ? " in front" : ""} leaves at most ${counted(most)} to be seen`,
+      over: (digits, least) => `with ${digits}${first ? " in front" : ""} at least ${counted(least)} are seen`,
     },
   );
 };
@@ -70,7 +69,7 @@ const never = ({ cells, sees }: Skyscraper, asked: Asked, cell: Cell, out: Digit
   const [digit, another] = listOf(out);
   const counts = digit === undefined || another !== undefined ? [] : seenWith(cells, asked, cell, digit);
   if (counts.length === 0 || counts.length > 3 || counts.includes(sees)) return undefined;
-  return `with ${aDigit(digit!)}, ${joined(counts.map(inWords), "or")} are seen, never ${inWords(sees)}`;
+  return `with ${aDigit(digit!)}, ${listed(counts.map(counted), "or")} are seen, never ${counted(sees)}`;
 };
 
 /** The only one that is seen hides all others. */

@@ -1,10 +1,10 @@
 import { type Digits, listOf, max, min } from "../../board/digits.ts";
 import { rails } from "../../marks/rails.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit } from "../../speech/english/counts.ts";
 import type { State } from "../../terms/term.ts";
 import { domainsIn } from "../area.ts";
 import { forAll } from "../because/known-sums.ts";
-import { aDigit } from "../because/total.ts";
 import { type PathSumBody, pathSum } from "../bodies/path.ts";
 import { faulty, type Kind } from "../contract.ts";
 import { endsOf, type Line, lineOf } from "../line.ts";

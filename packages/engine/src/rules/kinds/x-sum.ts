@@ -1,13 +1,13 @@
 import { both, type Digits, digitsOf, has, isEmpty, listOf } from "../../board/digits.ts";
 import { underlined } from "../../marks/outside.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
+import { aDigit, counted, listed } from "../../speech/english/counts.ts";
 import { assuming, digitIn, fillingsOf, forAll, knownSums } from "../because/known-sums.ts";
 import { missing, type Range } from "../because/seen-from-outside.ts";
-import { aDigit, becauseOfTotal } from "../because/total.ts";
+import { becauseOfTotal } from "../because/total.ts";
 import { whole } from "../bodies/fields.ts";
 import { type OutsideBody, outside } from "../bodies/outside.ts";
 import { type Asked, faulty, type Kind, type Setting } from "../contract.ts";
-import { inWords, joined } from "../in-words.ts";
 import { lineSaid, type OutsideClue, outsideClue } from "../outside-clue.ts";
 
 interface XSumBody extends OutsideBody {
@@ -73,7 +73,7 @@ const notFollowing = (clue: XSum, asked: Asked, cell: Cell, out: Digits): string
   if (!cases || cases.length === 0) return undefined;
   if (cases.some(([first, rest]) => place >= first || !isEmpty(both(rest, out)))) return undefined;
   return cases
-    .map(([first, rest]) => `with ${aDigit(first)} first the others are ${joined(listOf(rest))}`)
+    .map(([first, rest]) => `with ${aDigit(first)} first the others are ${listed(listOf(rest))}`)
     .join(", and ");
 };
 
@@ -81,7 +81,7 @@ const notFollowing = (clue: XSum, asked: Asked, cell: Cell, out: Digits): string
 const notCounted = ({ cells, sum }: XSum, asked: Asked): string | undefined => {
   const first = digitIn(cells[0]!, asked);
   const said = first === undefined ? undefined : becauseOfTotal(cells.slice(0, first), sum, asked);
-  return said === undefined ? undefined : `only ${inWords(first!)} cells count, and ${said}`;
+  return said === undefined ? undefined : `only ${counted(first!)} cells count, and ${said}`;
 };
 
 /** Whether the first X digits can add up to this: of all rows so far, the sums behind the first cell, as bits. */

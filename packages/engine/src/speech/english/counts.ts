@@ -5,6 +5,11 @@ const small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eig
 /** Counts of things as words up to twelve. */
 export const counted = (number: number): string => small[number] ?? String(number);
 
+const ordinals = ["", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
+
+/** A place as it is said: "fourth", from 1; in words up to ten. */
+export const ordinal = (place: number): string => ordinals[place] ?? `${place}th`;
+
 /** "a, b and c", or another joining word. */
 export const listed = (words: readonly (string | number)[], join = "and"): string => {
   if (words.length < 2) return words.join("");
