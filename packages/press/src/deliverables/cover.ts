@@ -18,6 +18,9 @@ const textWidth = slant.bottom - 2 * safe + 10;
 const large = 96;
 const small = 44;
 const mostLines = 3;
+/** Below the title: its letters, and from line to line. */
+const lettersBelow = 26;
+const leading = 38;
 
 /** Pixels a cell: a board that needs smaller ones than `least` to be shown whole is shown in part. */
 const least = 80;
@@ -70,20 +73,20 @@ const titleIn = (title: string): { readonly lines: readonly string[]; readonly l
   return { lines: [...lines.slice(0, -1), `${lines.at(-1)}…`], letters: small };
 };
 
-interface Ink {
+interface Type {
   readonly letters: number;
   readonly weight: number;
-  readonly paint: string;
+  readonly setting: Setting;
 }
 
-const written = (text: string, y: number, { letters, weight, paint }: Ink, setting: Setting): string =>
+const written = (text: string, y: number, { letters, weight, setting }: Type): string =>
   element(
     "text",
     {
       x: String(safe),
       y: String(Math.round(y)),
       "font-size": String(letters),
-      fill: paint,
+      fill: coloursOf("light")("on-spruce"),
       ...typeOf(setting, "voice", weight),
     },
     escaped(text),
@@ -98,24 +101,20 @@ const headings = (board: Board): string => {
 const by = ({ puzzle: { setters } }: Board): string[] =>
   setters.length === 0 ? [] : [oneLine(`by ${setters.map(({ name }) => name).join(" and ")}`)];
 
-const shortened = (text: string, letters: number): string[] => {
-  const lines = linesWithin(text, textWidth / letters);
+const shortened = (text: string): string[] => {
+  const lines = linesWithin(text, textWidth / lettersBelow);
   return lines.length <= 2 ? lines : [lines[0]!, `${lines[1]!.replace(/,?\s?\S*$/, "")} …`];
 };
 
 const texts = (board: Board, setting: Setting): string => {
-  const colours = coloursOf("light");
-  const bright: Omit<Ink, "letters" | "weight"> = { paint: colours("on-spruce") };
   const { lines, letters } = titleIn(oneLine(board.puzzle.title));
-  const below = [...by(board), ...shortened(headings(board), 26)].map((text) => [text, 26] as const);
-  const height = lines.length * letters + below.length * 38;
+  const below = [...by(board), ...shortened(headings(board))];
+  const height = lines.length * letters + below.length * leading;
   const top = (size.height - height) / 2 + letters * 0.75;
   const afterTitle = top + (lines.length - 1) * letters + 58;
   return [
-    ...lines.map((text, k) => written(text, top + k * letters, { ...bright, letters, weight: 600 }, setting)),
-    ...below.map(([text, small], k) =>
-      written(text, afterTitle + k * 38, { ...bright, letters: small, weight: 500 }, setting),
-    ),
+    ...lines.map((text, k) => written(text, top + k * letters, { letters, weight: 600, setting })),
+    ...below.map((text, k) => written(text, afterTitle + k * leading, { letters: lettersBelow, weight: 500, setting })),
   ].join("\n");
 };
 

@@ -7,8 +7,11 @@ export const counted = (number: number): string => small[number] ?? String(numbe
 
 const ordinals = ["", "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
 
+const endings: Readonly<Record<string, string>> = { one: "st", two: "nd", few: "rd", other: "th" };
+const endingOf = new Intl.PluralRules("en", { type: "ordinal" });
+
 /** A place as it is said: "fourth", from 1; in words up to ten. */
-export const ordinal = (place: number): string => ordinals[place] ?? `${place}th`;
+export const ordinal = (place: number): string => ordinals[place] ?? `${place}${endings[endingOf.select(place)]}`;
 
 /** "a, b and c", or another joining word. */
 export const listed = (words: readonly (string | number)[], join = "and"): string => {
