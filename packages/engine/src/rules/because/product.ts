@@ -39,14 +39,18 @@ const byBounds = (product: number, out: Digits, products: readonly number[]): st
 const mostTried = 3;
 
 /** Digits that the number does not divide by, and those that the others do not make up for. */
-const byDivision = (product: number, out: Digits, products: readonly number[]): string | undefined => {
+const byDivision = (product: number, out: Digits, products: readonly number[], many: number): string | undefined => {
   const odd = listOf(out).filter((digit) => digit === 0 || product % digit !== 0);
   const tried = listOf(without(out, digitsOf(odd)));
   if (tried.length > mostTried || tried.some((digit) => products.includes(product / digit))) return undefined;
-  const needs = tried.map((digit) => product / digit);
+  const needs = listed(
+    tried.map((digit) => product / digit),
+    "or",
+  );
+  const rest = many === 1 ? `the other one can't be ${needs}` : `the others can't make ${needs}`;
   const clauses = [
     ...(odd.length > 0 ? [`${product} doesn't divide by ${listed(odd, "or")}`] : []),
-    ...(tried.length > 0 ? [`with ${aDigitOf(digitsOf(tried))} the others can't make ${listed(needs, "or")}`] : []),
+    ...(tried.length > 0 ? [`with ${aDigitOf(digitsOf(tried))} ${rest}`] : []),
   ];
   return clauses.join(", and ");
 };
@@ -61,6 +65,6 @@ export const becauseOfProduct = (cells: readonly Cell[], product: number, asked:
     return (
       byFilling(cells, product, out, asked) ??
       (bounds === undefined ? undefined : `${restSaid(rest.length)} ${bounds}`) ??
-      byDivision(product, out, products)
+      byDivision(product, out, products, rest.length)
     );
   });

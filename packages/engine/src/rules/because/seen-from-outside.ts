@@ -1,6 +1,6 @@
-import { type Digits, has, listOf, max } from "../../board/digits.ts";
+import { type Digits, digitsOf, has, listOf, max } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
-import { aDigitOf } from "../../speech/english/counts.ts";
+import { aDigit, digitsSaid } from "../../speech/english/counts.ts";
 import type { Asked } from "../contract.ts";
 
 /** What a digit in a cell comes to at the least and at the most. */
@@ -12,7 +12,9 @@ interface Said {
   over(digits: string, least: number): string;
 }
 
-const setOf = (digits: readonly number[]): Digits => digits.reduce((set, digit) => set | (1 << digit), 0) as Digits;
+/** "a 3", "3 or 5", "3 to 6". */
+const each = (digits: readonly number[]): string =>
+  digits.length === 1 ? aDigit(digits[0]!) : digitsSaid(digitsOf(digits), "or");
 
 /** Digits that come to too little or too much, those of one sort together, each sort by its nearest. */
 export const missing = (
@@ -25,7 +27,7 @@ export const missing = (
   const short = ranges.filter(([, range]) => range && range[1] < wanted);
   const over = ranges.filter(([, range]) => range && range[0] > wanted);
   if (short.length + over.length < ranges.length) return undefined;
-  const digitsIn = (some: typeof ranges): string => aDigitOf(setOf(some.map(([digit]) => digit)));
+  const digitsIn = (some: typeof ranges): string => each(some.map(([digit]) => digit));
   const clauses = [
     ...(short.length > 0 ? [said.short(digitsIn(short), Math.max(...short.map(([, range]) => range![1])))] : []),
     ...(over.length > 0 ? [said.over(digitsIn(over), Math.min(...over.map(([, range]) => range![0])))] : []),

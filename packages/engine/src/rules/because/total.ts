@@ -53,7 +53,8 @@ export const onlyFilling = (
   if (digits.some((digit) => has(out, digit))) return undefined;
   const list = [...new Set(digits)].map((digit) => {
     const times = digits.filter((other) => other === digit).length;
-    return times === 1 ? `${digit}` : `${counted(times)} ${digit}s`;
+    const one = digits.length === new Set(digits).size ? `${digit}` : aDigit(digit);
+    return times === 1 ? one : `${counted(times)} ${digit}s`;
   });
   return listed(list);
 };

@@ -41,8 +41,8 @@ const rangeWith = (cells: readonly Cell[], asked: Asked, first: number): Range |
 /** Digits that can't be the first, by how far their cells can count. */
 const notFirst = ({ cells, sum }: XSum, asked: Asked, out: Digits): string | undefined =>
   missing(sum, out, (digit) => rangeWith(cells, asked, digit), {
-    short: (digits, most) => `with ${digits} first they make at most ${most}`,
-    over: (digits, least) => `with ${digits} first they make at least ${least}`,
+    short: (digits, most) => `with ${digits} first it's at most ${most}`,
+    over: (digits, least) => `with ${digits} first it's at least ${least}`,
   });
 
 /** More first digits than this are not gone through one by one. */

@@ -1,9 +1,22 @@
-import { type Digits, has, isEmpty, isOne, listOf, only, without } from "../../../board/digits.ts";
+import {
+  count,
+  type Digits,
+  either,
+  has,
+  isEmpty,
+  isOne,
+  isWithin,
+  listOf,
+  none,
+  only,
+  without,
+} from "../../../board/digits.ts";
 import { type Cases, casesOf } from "../../../deduce/cases.ts";
+import { combinations } from "../../../deduce/combinations.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Term } from "../../../terms/term.ts";
 import type { Part } from "../../line.ts";
-import { aDigit, listed } from "../counts.ts";
+import { aDigit, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Telling } from "../phrase.ts";
 import { concluded } from "../sentence.ts";
@@ -128,9 +141,42 @@ const noPlaceLeft = (telling: Telling, clues: Clues, names: string): Part[] | un
   return undefined;
 };
 
+/** More cells than this are not seen to share their digits. */
+const mostSharing = 4;
+
+const unionOf = (digits: readonly Digits[]): Digits => digits.reduce<Digits>(either, none);
+
+/** "2, 3 and 4 fill those three cells, and this one sees them": as many digits as cells that all differ, what goes among them. */
+const fillingCells = (telling: Telling, end: Part): Part[] | undefined => {
+  const { board, nouns, deduction } = telling;
+  const { known, differ } = premisesOf(telling);
+  const taken = [...takenBy(telling)];
+  const targets = taken.map(([cell]) => cell);
+  const out = unionOf(taken.map(([, digits]) => digits));
+  const others = [...deduction.because.facts.keys()].filter((cell) => targets.every((target) => differ(cell, target)));
+  const isSet = (cells: readonly Cell[]): boolean => {
+    const digits = unionOf(cells.map(known));
+    const apart = cells.every((cell, k) => cells.slice(k + 1).every((other) => differ(cell, other)));
+    return apart && count(digits) === cells.length && isWithin(out, digits);
+  };
+  const sizes = Array.from({ length: mostSharing - 1 }, (_, k) => k + 2);
+  const set = targets.length === 0 ? undefined : sizes.flatMap((size) => [...combinations(others, size)]).find(isSet);
+  if (!set) return undefined;
+  const isTogether = deduction.because.houses.some((id) =>
+    [...set, ...targets].every((cell) => board.house(id)!.cells.includes(cell)),
+  );
+  const pointing = nouns.style === "pointing";
+  const those = pointing ? `those ${counted(set.length)} cells` : nouns.cells(set);
+  const one = pointing ? "this one" : nouns.cell(targets[0]!);
+  const seeing = targets.length === 1 ? `, and ${one} sees them` : ", and these see them";
+  const fill = `${digitsSaid(unionOf(set.map(known)))} fill ${those}${isTogether ? "" : seeing}`;
+  return concluded([because(fill, { cells: namesOf(board, set) })], undefined, end);
+};
+
 /** The thought behind a house and clues taken together, where it is one that can be said. */
 export const jointReason = (telling: Telling, names: readonly string[], end: Part): Part[] | undefined => {
-  if (telling.deduction.because.rules.length === 0 || takenBy(telling).size === 0) return undefined;
+  if (telling.deduction.because.rules.length === 0) return fillingCells(telling, end);
+  if (takenBy(telling).size === 0) return undefined;
   const clues = cluesOf(telling);
   const said = listed(names);
   return (

@@ -4,7 +4,7 @@ import { at, isSettled } from "../../../board/knowledge.ts";
 import { combinations } from "../../../deduce/combinations.ts";
 import { placesIn } from "../../../deduce/techniques/only-place.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
-import type { Part } from "../../line.ts";
+import { type Part, wordsIn } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
@@ -42,12 +42,14 @@ const inCells = ({ nouns }: Telling, cells: readonly Cell[]): string => {
 
 /** More sorts of losses than this are left to the drawing. */
 const mostGroups = 3;
+/** So that the sentence with them stays short enough. */
+const mostWordsOfGroups = 17;
 
 /** "no 3 here", "no 3 in these two and no 5 here". */
 const noneLeft = (telling: Telling): string | undefined => {
   const groups = groupsOf(telling);
-  if (groups.length > mostGroups) return undefined;
-  return listed(groups.map(({ cells, digits }) => `${noneOf(digits)} ${inCells(telling, cells)}`));
+  const said = listed(groups.map(({ cells, digits }) => `${noneOf(digits)} ${inCells(telling, cells)}`));
+  return groups.length > mostGroups || (groups.length > 1 && wordsIn(said) > mostWordsOfGroups) ? undefined : said;
 };
 
 /** The plainest way to say what a removal gives: what is left where that is short, else what is gone. */
@@ -91,14 +93,14 @@ export const thatLeaves = (telling: Telling): Part => {
       names,
     );
   const groups = groupsOf(telling);
-  if (groups.length > mostGroups) return so(`takes some digits from ${many}`, names);
   const [group] = groups as [Group];
   if (groups.length === 1)
     return so(
       `has no room for ${aDigitOf(group.digits)} ${cells.length === 1 ? nouns.here(cells[0]!) : `in ${many}`}`,
       names,
     );
-  return so(`leaves ${noneLeft(telling)!}`, names);
+  const said = noneLeft(telling);
+  return so(said === undefined ? `takes some digits from ${many}` : `leaves ${said}`, names);
 };
 
 const isSameSet = (a: readonly Cell[], b: readonly Cell[]): boolean =>
@@ -126,7 +128,7 @@ export const nakedSet: Phrase = (telling) => {
 };
 
 /** The digits of the house that have just as many places as there are of them, the targets among these places. */
-const hiddenIn = ({ board, before }: Telling, house: House, cells: readonly Cell[]) => {
+const hiddenIn = ({ before }: Telling, house: House, cells: readonly Cell[]) => {
   const open = listOf(house.digits).filter((digit) => placesIn(house, digit, before).length > 1);
   for (const size of [2, 3])
     for (const digits of combinations(open, size)) {
