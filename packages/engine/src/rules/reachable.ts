@@ -216,8 +216,11 @@ export const canCountThemselves = (domains: readonly Digits[], spend?: Spend): b
 };
 
 /** As many of the digits as can be had with gaps between them: the least, and always the next that leaves one. */
-const apartAmong = (digits: readonly number[]): readonly number[] =>
-  digits.reduce<number[]>((some, digit) => (digit - (some.at(-1) ?? -2) > 1 ? [...some, digit] : some), []);
+const apartAmong = (digits: readonly number[]): readonly number[] => {
+  const some: number[] = [];
+  for (const digit of digits) if (digit - (some.at(-1) ?? -2) > 1) some.push(digit);
+  return some;
+};
 
 /** Whether the cells can hold digits no two of which are equal or consecutive; so where it would take too long. */
 export const canKeepApart = (domains: readonly Digits[], spend?: Spend): boolean => {

@@ -12,17 +12,17 @@ export interface Equation {
 }
 
 /** Above so many ways to fill all but one cell of a clique, the difference of its cells is left to the sets. */
-const mostWays = Number((globalThis as any).process?.env.MW ?? 1000);
+const mostWays = 1000;
 
 /** Cut into cliques of cells that must all differ, greedily, the largest first. */
 const cliquesOf = (cells: readonly Cell[], peers: readonly (readonly Cell[])[]): Cell[][] => {
   const left = new Set(cells);
   const cliques: Cell[][] = [];
-  const grown = (seed: Cell): Cell[] =>
-    [...left].reduce<Cell[]>(
-      (clique, cell) => (clique.every((other) => peers[other]!.includes(cell)) ? [...clique, cell] : clique),
-      [seed],
-    );
+  const grown = (seed: Cell): Cell[] => {
+    const clique = [seed];
+    for (const cell of left) if (clique.every((other) => peers[other]!.includes(cell))) clique.push(cell);
+    return clique;
+  };
   while (left.size > 0) {
     const best = [...left].map(grown).reduce((a, b) => (b.length > a.length ? b : a));
     for (const cell of best) left.delete(cell);
@@ -92,8 +92,8 @@ export const equationPropagator = (
       const digits = now[order[k]!]!;
       const low = lowest(digits) * signed[k]!;
       const high = highest(digits) * signed[k]!;
-      least += low < high ? low : high;
-      most += low < high ? high : low;
+      least += Math.min(low, high);
+      most += Math.max(low, high);
     }
     up = equals - least <= most - equals;
     rest = up ? equals - least : most - equals;

@@ -10,8 +10,8 @@ export interface Fixed {
 }
 
 /** Leftovers of more cells say too little for what they cost. */
-const mostCells = Number((globalThis as any).process?.env.MC ?? 4);
-const mostHouses = Number((globalThis as any).process?.env.MH ?? 3);
+const mostCells = 4;
+const mostHouses = 3;
 /** Where three houses at a time would be more unions than this, two are taken, or one. */
 const mostUnions = 700;
 

@@ -28,11 +28,7 @@ interface Constraint {
   readonly narrow: Propagator;
 }
 
-const ranks = 4;
-const E2 = +((globalThis as any).process?.env.E2 ?? 1);
-const E3 = (globalThis as any).process?.env.E3;
-let inc = 1;
-const E1 = (globalThis as any).process?.env.E1;
+const ranks = 3;
 const slow: ReadonlySet<string> = new Set(["sum", "automaton", "table", "run", "same-digits", "classes"]);
 
 /** The only place left for a digit. */
@@ -74,13 +70,6 @@ export const narrowingOf = (model: Model): Narrowing => {
   const peers = model.peers.map((cells) => Int32Array.from(cells));
   const constraints: Constraint[] = [
     ...model.complete.map((set) => ({ cells: set.cells, rank: 0, narrow: singles(set, now) })),
-    ...(E1
-      ? model.complete.map((set) => ({
-          cells: set.cells,
-          rank: 3,
-          narrow: propagatorOf({ term: "different", owner: "", cells: set.cells, digits: set.digits }),
-        }))
-      : []),
     ...model.terms.map((term) => ({
       cells: term.cells,
       rank: slow.has(term.term) ? 2 : 1,
@@ -105,8 +94,6 @@ export const narrowingOf = (model: Model): Narrowing => {
   const rankOf = Uint8Array.from(constraints, ({ rank }) => rank);
   const narrow = constraints.map((constraint) => constraint.narrow);
 
-  inc = 1;
-  if (E3) for (const c of constraints) for (const x of c.cells) weights[x]! += c.rank > 0 ? +E3 : 0;
   const trailCell: number[] = [];
   const trailWas: number[] = [];
   /** Cells settled whose peers have not been told yet. */
@@ -152,21 +139,20 @@ export const narrowingOf = (model: Model): Narrowing => {
     for (let k = 0; k < others.length; k++) {
       const other = others[k]!;
       if ((now[other]! & digit) !== 0 && !keep(other, ~digit)) {
-        weights[other]! += inc;
-        weights[cell]! += inc;
-        inc *= E2;
+        weights[other]! += 1;
+        weights[cell]! += 1;
         return false;
       }
     }
     return true;
   };
   const call = (constraint: number): boolean => {
-    const terms = rankOf[constraint]! > 0;
-    if (!terms) queued[constraint] = 0;
+    // A term leaves nothing that it would narrow further at once; singles may find more after their own find.
+    const callsItself = rankOf[constraint]! === 0;
+    if (callsItself) queued[constraint] = 0;
     const held = narrow[constraint]!(domains);
-    queued[constraint] = terms || !queued[constraint] ? 0 : 1;
-    if (!held) for (const cell of constraints[constraint]!.cells) weights[cell]! += inc;
-    if (!held) inc *= E2;
+    if (!callsItself) queued[constraint] = 0;
+    if (!held) for (const cell of constraints[constraint]!.cells) weights[cell]! += 1;
     return held;
   };
   const nextRank = (): number => {
