@@ -4,6 +4,7 @@ import {
   judging,
   limitsOf,
   type Plan,
+  type PlanOptions,
   type Prove,
   prove,
   runningOrder,
@@ -29,11 +30,15 @@ export const watchedProver = (board: Board, watch: () => void): Prove => {
 
 const stages = { reasoning: "Reasoning", ordering: "Putting it in order", words: "Finding words" };
 
-/** The running order of a board with one solution, by steps up to a level. Throws `Stopped` like `soundnessOf`. */
-export const planOf = (board: Board, asked: Asked, level = 5): Plan => {
+/** The running order of a board with one solution. Throws `Stopped` like `soundnessOf`. */
+export const planOf = (
+  board: Board,
+  asked: Asked,
+  options: Pick<PlanOptions, "level" | "wishes" | "met"> = {},
+): Plan => {
   const about = definitionOf(board);
   const work = runningOrder(board, watchedProver(board, watching(asked)), {
-    level,
+    ...options,
     limits: (deduction) => limitsOf(board, about, deduction),
   });
   return carriedOut(work, asked, ({ stage, share }) =>

@@ -23,6 +23,7 @@ export { limitsOf } from "./order/limits.ts";
 export type { Plan, PlanAct, PlanBeat, RuleLine } from "./order/plan.ts";
 export { planSchema } from "./order/plan-schema.ts";
 export { type Planned, type PlanOptions, type PlanProgress, runningOrder } from "./order/run.ts";
+export { readWishes, type WishList } from "./order/wishes/read-wishes.ts";
 export { type Corner, keyOf, type StepKey, type Unmet, type Wish, wishSchema } from "./order/wishes/wish.ts";
 export { definitionOf } from "./prove/definition.ts";
 export { cellsOfRelation } from "./prove/form.ts";

@@ -6,12 +6,12 @@ import { canvasOf } from "./canvas.ts";
 import { readSetters } from "./credits.ts";
 import { readGivens } from "./givens.ts";
 import { readGrids, tellNoCommonDigit } from "./grids.ts";
-import { type Position, positionsIn } from "./lines.ts";
+import { mostProblems, sourceOf, telling } from "./problems.ts";
 import type { Draft, Problem } from "./puzzle.ts";
 import { readRules, tellRemarks, tellUnmeetable } from "./rules.ts";
 import { parse } from "./source.ts";
 import { readText, shownTree } from "./texts.ts";
-import { isNothing, type Keys, onlyKeys, type Spot, type Tell, type Tree, under } from "./tree.ts";
+import { isNothing, type Keys, onlyKeys, type Tell, type Tree, under } from "./tree.ts";
 
 /** What was understood of a text, and everything that is wrong with it, in the order of the file. */
 export interface Reading {
@@ -21,23 +21,11 @@ export interface Reading {
   readonly remarks: readonly Problem[];
 }
 
-/** A file with more faults than this has its first ones told. */
-const mostProblems = 100;
-
-interface Told {
-  readonly spot: Spot;
-  readonly read: string;
-  readonly right: string;
-}
-const asProblems = (told: readonly Told[], position: (offset: number) => Position): Problem[] =>
-  [...told]
-    .sort((a, b) => a.spot.from - b.spot.from)
-    .slice(0, mostProblems)
-    .map(({ spot, read, right }) => ({ ...position(spot.from), read, right, path: spot.path }));
-
 const empty: Draft = { title: "Untitled", setters: [], grids: [], canvas: canvasOf([]), givens: new Map(), rules: [] };
 
 const keys = ["puzzle", "title", "setter", "wording", "notes", "grids", "givens", "rules"];
+
+const start = "a puzzle, which starts with puzzle: 1";
 
 const tellVersion = (file: Keys, tell: Tell): void => {
   const version = under(file, "puzzle");
@@ -88,18 +76,12 @@ const readFile = (file: Keys, kinds: readonly Kind[], tell: Tell, remark: Tell):
 
 /** Reads a puzzle file. Never throws on a text, whatever it holds: what is wrong is told, all of it together. */
 export const read = (text: string, { kinds = allKinds }: { readonly kinds?: readonly Kind[] } = {}): Reading => {
-  // A lone CR ends a line too; LF in its place keeps every offset.
-  const source = text.replace(/^\ufeff/, "").replace(/\r(?!\n)/g, "\n");
-  const [problems, remarks, ignored]: [Told[], Told[], Told[]] = [[], [], []];
-  const into =
-    (list: Told[]): Tell =>
-    (spot, read, right) =>
-      void list.push({ spot, read, right });
-  const { tree, sound } = parse(source, into(problems));
-  const tell = into(sound ? problems : ignored);
+  const source = sourceOf(text);
+  const [problems, remarks, ignored] = [telling(), telling(), telling()];
+  const { tree, sound } = parse(source, start, problems.tell);
+  const { tell } = sound ? problems : ignored;
   const isFile = tree?.shape === "keys";
-  if (tree && !isFile) tell(tree, shownTree(tree), "a puzzle, which starts with puzzle: 1");
-  const draft = isFile ? readFile(tree, kinds, tell, into(remarks)) : empty;
-  const position = positionsIn(source);
-  return { draft, problems: asProblems(problems, position), remarks: asProblems(remarks, position) };
+  if (tree && !isFile) tell(tree, shownTree(tree), start);
+  const draft = isFile ? readFile(tree, kinds, tell, remarks.tell) : empty;
+  return { draft, problems: problems.problems(source), remarks: remarks.problems(source) };
 };

@@ -23,10 +23,10 @@ const control = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u0084\u0086-\u00
 const strange = new RegExp(`${control.source}|\ufffd`, "g");
 
 /** True where the text is not worth looking at: nothing in it, or too much. */
-const isBeyondReading = (text: string, tell: Tell): boolean => {
+const isBeyondReading = (text: string, right: string, tell: Tell): boolean => {
   const bytes = text.length > mostBytes ? text.length : bytesOf(text);
   if (bytes > mostBytes) tell(root, `a file of ${Math.ceil(bytes / 1024)} KiB`, "64 KiB at most");
-  else if (text.trim() === "") tell(root, "an empty file", "a puzzle, which starts with puzzle: 1");
+  else if (text.trim() === "") tell(root, "an empty file", right);
   return bytes > mostBytes || text.trim() === "";
 };
 
@@ -104,11 +104,11 @@ const tellSyntax = (document: Document, source: string, tell: Tell): boolean => 
 };
 
 /**
- * A text taken apart: its tree where there is one, and whether it was sound YAML (what is wrong has been told). Lines end
- * with LF or CRLF.
+ * A text taken apart: its tree where there is one, and whether it was sound YAML (what is wrong has been told; `right`:
+ * what an empty text should be). Lines end with LF or CRLF.
  */
-export const parse = (source: string, tell: Tell): { readonly tree?: Tree; readonly sound: boolean } => {
-  if (isBeyondReading(source, tell)) return { sound: false };
+export const parse = (source: string, right: string, tell: Tell): { readonly tree?: Tree; readonly sound: boolean } => {
+  if (isBeyondReading(source, right, tell)) return { sound: false };
   const isStrange = tellStrange(source, tell);
   const deep = tooDeepAt(source);
   if (deep >= 0) return tell({ from: deep, path: "" }, "lists in lists in lists", tooDeep) ?? { sound: false };

@@ -1,5 +1,5 @@
 import { basename, join } from "node:path";
-import { type Board, fingerprint, listed, namedDigits, type Solution } from "@solvewright/engine";
+import { type Board, fingerprint, listed, namedDigits, type Solution, type WishList } from "@solvewright/engine";
 import { type Deliverable, lackedBy, oneLine, readMeOf, type Show, withoutTurns } from "@solvewright/press";
 import { packFiles } from "@solvewright/press/files";
 import type { Asked, ExitCode, Run } from "../../command.ts";
@@ -10,6 +10,7 @@ import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { planOf } from "../../show.ts";
 import { toDisk } from "../../to-disk.ts";
+import { wishesIn } from "../../wishes-file.ts";
 import { assets } from "./assets.ts";
 import { type PackFile, writePack } from "./folder.ts";
 
@@ -46,8 +47,8 @@ const writing = (to: string, show: Show, files: readonly PackFile[], force: bool
   return toDisk(to, () => writePack(to, files, about, force));
 };
 
-const showOf = (board: Board, solution: Solution, asked: Asked): Show | ExitCode => {
-  const plan = unlessStopped(() => planOf(board, asked));
+const showOf = (board: Board, solution: Solution, asked: Asked, list: WishList): Show | ExitCode => {
+  const plan = unlessStopped(() => planOf(board, asked, list));
   if (!plan) return stoppedAt(asked, "Nothing has been written.");
   if (plan.solved) return { board, plan, solution: namedDigits(board, solution) };
   if (asked.flags.json) asked.out.json({ solved: false, verdict: "one" });
@@ -66,10 +67,11 @@ const ending = (to: string, files: readonly PackFile[], kept: readonly string[])
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
   const to = folderFor(words, flags.to);
+  const list = await wishesIn(asked);
   const board = await boardIn(words[0]!, out);
   const solution = onlySolution(board, asked);
   if (typeof solution === "number") return solution;
-  const show = showOf(board, solution, asked);
+  const show = showOf(board, solution, asked, list);
   if (typeof show === "number") return show;
   const files = unlessStopped(() => filesOf(show, asked));
   if (!files) return stoppedAt(asked, "Nothing has been written.");

@@ -4,6 +4,7 @@ import { unlessStopped } from "../../long-work.ts";
 import { onlySolution, stoppedAt } from "../../one-solution.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { planOf } from "../../show.ts";
+import { wishesIn } from "../../wishes-file.ts";
 import { howFar, rundown } from "./rundown.ts";
 
 const highest = 5;
@@ -20,10 +21,11 @@ const levelIn = (flag: string | boolean | undefined): number => {
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
   const level = levelIn(flags.level);
+  const list = await wishesIn(asked);
   const board = await boardIn(words[0]!, out);
   const solution = onlySolution(board, asked);
   if (typeof solution === "number") return solution;
-  const plan = unlessStopped(() => planOf(board, asked, level));
+  const plan = unlessStopped(() => planOf(board, asked, { level, ...list }));
   if (!plan) return stoppedAt(asked, "Exactly one solution, but no running order yet.", { verdict: "one" });
   const lines = plan.solved
     ? rundown(plan, board, out)

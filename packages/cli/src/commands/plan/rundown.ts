@@ -29,6 +29,7 @@ const beatLines = (beat: PlanBeat, plan: Plan, board: Board, paper: Paper): stri
   const entries = [...(enter.length > 0 ? [`Enter ${listed(enter)}.`] : []), ...mark.map((text) => `Mark ${text}.`)];
   return [
     row(beat.n, beat.name, `level ${levelOf(plan, beat)}, ${seconds(beat.seconds)}`, paper),
+    ...(beat.pause ? paragraph(beat.pause.say, paper) : []),
     ...paragraph(beat.say, paper),
     ...entries.flatMap((text) => paragraph(text, paper)).map(paper.colours.dim),
   ];
@@ -60,6 +61,10 @@ const summary = ({ acts, rules, level, seconds: all }: Plan): string => {
 const leftOutSaid = ({ leftOut }: Plan): string[] =>
   leftOut.length === 0 ? [] : [`It leaves out ${listed(leftOut)}, which the file only describes.`];
 
+/** Why wishes are not fulfilled, a line each. */
+const unmetSaid = ({ unmet }: Plan, paper: Paper): string[] =>
+  unmet.map(({ wish, why }) => `${paper.colours.bold(`Not as wished (${wish.wish}):`)} ${printable(oneLine(why))}`);
+
 /** A running order in plain words, act by act. */
 export const rundown = (plan: Plan, board: Board, paper: Paper): string[] => {
   const [, ...acts] = timesOf(plan).acts;
@@ -67,6 +72,7 @@ export const rundown = (plan: Plan, board: Board, paper: Paper): string[] => {
     printable(oneLine(board.puzzle.title)),
     summary(plan),
     ...leftOutSaid(plan),
+    ...unmetSaid(plan, paper),
     ...ruleLines(plan, paper),
     ...plan.acts.flatMap((act, k) => actLines(act, acts[k]!.from, plan, board, paper)),
   ];

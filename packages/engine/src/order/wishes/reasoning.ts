@@ -35,7 +35,7 @@ const without = (technique: Technique, board: Board, wishes: readonly Wish[]): T
 });
 
 /** What-ifs are no technique of the ladder: the level below theirs leaves them out. */
-const belowWhatIfs: Readonly<Record<string, number>> = { "what-if": 3, "long-what-if": 4 };
+export const belowWhatIfs: Readonly<Record<string, number>> = { "what-if": 3, "long-what-if": 4 };
 
 const levelOf = (wish: Wish): number =>
   wish.wish === "level" ? wish.most : wish.wish === "without-technique" ? (belowWhatIfs[wish.technique] ?? 5) : 5;
