@@ -1,5 +1,5 @@
 import type { Board } from "../board/board.ts";
-import { isOne, listOf } from "../board/digits.ts";
+import { either, isOne, listOf, only, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import { type Burst, withFreshRemoves } from "../deduce/chain.ts";
@@ -24,9 +24,22 @@ const alone = (step: Deduction, knowledge: Knowledge, board: Board, judge: Judge
   return traced(trail, knowledge, board, judge)?.at(-1);
 };
 
+/** With every digit that its reasons take out of its cells: where the step was found, some may have been gone already. */
+const inFull = (step: Deduction, knowledge: Knowledge, judge: Judge): Deduction => {
+  let whole = step;
+  for (const [cell, gone] of step.removes)
+    for (const digit of listOf(without(at(knowledge, cell), gone))) {
+      const more = either(whole.removes.get(cell)!, only(digit));
+      const wider = { ...whole, removes: new Map([...whole.removes, [cell, more]]) };
+      if (judge.holds(wider)) whole = wider;
+    }
+  return whole;
+};
+
 /**
- * A burst on the board as it now stands: what is no longer new falls away, and what is not `small` as it is (made small
- * and proved, with the same removals) is made small again. Undefined where something can't be proved.
+ * A burst on the board as it now stands: what is no longer new falls away, what is not `small` as it is (made small and
+ * proved, with the same removals) is made small again, and a reason takes out all that it does here. Undefined where
+ * something can't be proved.
  */
 export const anew = (
   burst: Burst,
@@ -44,8 +57,9 @@ export const anew = (
     const isAsItWas = fresh.assume || (standing === fresh && sizeOf(fresh) === sizeOf(step) && isSmall(step));
     const small = isAsItWas ? fresh : (alone(standing, end, board, judge) ?? fresh);
     if (!judge.holds(small)) return undefined;
-    kept.push(small);
-    end = after(end, board, small);
+    const whole = small.assume ? small : inFull(small, end, judge);
+    kept.push(whole);
+    end = after(end, board, whole);
   }
   return { kept, end };
 };

@@ -2,7 +2,7 @@ import type { Board } from "../../board/board.ts";
 import { digitsOf } from "../../board/digits.ts";
 import { isSettled, type Knowledge } from "../../board/knowledge.ts";
 import type { Deduction } from "../../deduce/deduction.ts";
-import { aDigit, capital, counted, digitsSaid, listed } from "./counts.ts";
+import { aDigit, capital, counted, digitsSaid } from "./counts.ts";
 import { nounsFor } from "./nouns.ts";
 
 const placesOf = (steps: readonly Deduction[]): number[] => steps.flatMap(({ places }) => [...places.values()]);
@@ -15,6 +15,40 @@ const commonHouse = (board: Board, steps: readonly Deduction[]): string | undefi
     : board.houses.find((house) => cells.every((cell) => house.cells.includes(cell)))?.id;
 };
 
+/** "the 3 and 5", "four digits": as many as a name has room for. */
+const digitsNamed = (digits: readonly number[]): string =>
+  digits.length <= mostNamed ? `the ${digitsSaid(digitsOf(digits))}` : `${counted(digits.length)} digits`;
+const mostNamed = 3;
+
+/** A clue and what it gives: "the cage of 5 gives the 4, and two more"; of marks only, "the cage of 3, then the 2". */
+const clueNamed = (clue: string, hardest: Deduction, digits: readonly number[]): string => {
+  const own = [...hardest.places.values()];
+  if (digits.length === 0) return clue;
+  if (own.length === 0) return `${clue}, then ${digitsNamed(digits)}`;
+  const more = digits.length - own.length;
+  return `${clue} gives ${digitsNamed(own)}${more > 0 ? `, and ${counted(more)} more` : ""}`;
+};
+
+/** The one grid that holds all these cells, and the words for where in it they lie, where that can be said. */
+const placeNamed = (board: Board, steps: readonly Deduction[]): string => {
+  const cells = steps.flatMap(({ places }) => [...places.keys()]);
+  const grid = board.puzzle.grids.findIndex((_, index) =>
+    cells.every((cell) => board.canvas.grids[cell]!.includes(index)),
+  );
+  if (grid < 0) return "across the grids";
+  const { row, column, size, called } = board.puzzle.grids[grid]!;
+  const third = (offset: number): number => Math.floor((3 * offset) / size);
+  const across = new Set(cells.map((cell) => third(board.canvas.places[cell]!.column - column)));
+  const down = new Set(cells.map((cell) => third(board.canvas.places[cell]!.row - row)));
+  const words = [
+    down.size === 1 ? ["at the top", "across the middle", "at the bottom"][[...down][0]!] : undefined,
+    across.size === 1 ? ["on the left", "down the middle", "on the right"][[...across][0]!] : undefined,
+  ].filter((word) => word !== undefined);
+  const where = words.length === 1 ? words[0]! : "";
+  if (board.puzzle.grids.length > 1) return where ? `${where} of ${called}` : `in ${called}`;
+  return where || "round the grid";
+};
+
 /** A short name for a beat: what it gives and where. */
 export const beatName = (board: Board, steps: readonly Deduction[]): string => {
   const nouns = nounsFor(board, "placed");
@@ -24,15 +58,21 @@ export const beatName = (board: Board, steps: readonly Deduction[]): string => {
   if (hardest.assume) return `What if it's ${hardest.assume[1]}?`;
   if (rule && hardest.level > 1) {
     const { called, noun } = nouns.words(rule);
-    return capital(`the ${called ?? noun}${digits.length > 0 ? ` and the ${digitsSaid(digitsOf(digits))}` : ""}`);
+    return capital(clueNamed(`the ${called ?? noun}`, hardest, digits));
   }
   const house = commonHouse(board, steps);
   if (digits.length > 1 && house) return capital(`${digitsSaid(digitsOf(digits))} in ${nouns.house(house)}`);
   if (digits.length > 0 && house) return capital(`the ${digitsSaid(digitsOf(digits))} of ${nouns.house(house)}`);
+  if (digits.length > 0) return capital(`${several(digits)} ${placeNamed(board, steps)}`);
   const [because] = hardest.because.houses;
-  if (digits.length > 0)
-    return digits.length === 1 ? capital(`${aDigit(digits[0]!)} more`) : capital(listed(digits.map(aDigit)));
   return because ? capital(nouns.house(because)) : "A mark less";
+};
+
+/** "three 4s", "five digits". */
+const several = (digits: readonly number[]): string => {
+  const [digit] = digits;
+  if (digits.length === 1) return aDigit(digit!);
+  return new Set(digits).size === 1 ? `${counted(digits.length)} ${digit}s` : `${counted(digits.length)} digits`;
 };
 
 /** An invitation to stop and look before a hard step, the first of these; it gives nothing away but what to look for. */
