@@ -23,6 +23,8 @@ type Digit = number;
 interface State {
   readonly possible: Map<string, Set<Digit>>;
   readonly settled: Map<string, Digit>;
+  /** Relations that steps have concluded, as text. */
+  readonly related: Set<string>;
 }
 
 interface Place {
@@ -59,13 +61,16 @@ const begin = (place: Place): State => {
   const state: State = {
     possible: new Map(place.about.names.map((name) => [name, new Set(place.domain(name))])),
     settled: new Map(),
+    related: new Set(),
   };
   for (const [cell, digit] of place.board.givens) settle(place, state, place.about.names[cell]!, digit);
   return state;
 };
 
-const isNew = (state: State, { places, removes }: Step): boolean =>
-  Object.keys(places).some((cell) => !state.settled.has(cell)) || Object.keys(removes).length > 0;
+const isNew = (state: State, { places, removes, relates }: Step): boolean =>
+  relates.some((relation) => !state.related.has(JSON.stringify(relation))) ||
+  Object.keys(places).some((cell) => !state.settled.has(cell)) ||
+  Object.keys(removes).length > 0;
 
 const lawsOf = (place: Place, state: State, step: Step): string[] => {
   const faults: string[] = [];
@@ -75,6 +80,9 @@ const lawsOf = (place: Place, state: State, step: Step): string[] => {
     if (digits.length >= place.domain(cell).length && place.domain(cell).length > 1)
       faults.push(`fact about ${cell} is its whole domain`);
   }
+  for (const relation of step.because.relations)
+    if (!state.related.has(JSON.stringify(relation)))
+      faults.push(`${JSON.stringify(relation)} was not concluded before`);
   for (const [cell, digits] of Object.entries(step.removes))
     for (const digit of digits)
       if (!state.possible.get(cell)!.has(digit)) faults.push(`${digit} was gone from ${cell} already`);
@@ -97,6 +105,7 @@ const conclude = (place: Place, state: State, step: Step): void => {
   for (const [cell, digits] of Object.entries(step.removes))
     for (const digit of digits) state.possible.get(cell)!.delete(digit);
   for (const [cell, digit] of Object.entries(step.places)) settle(place, state, cell, digit);
+  for (const relation of step.relates) state.related.add(JSON.stringify(relation));
 };
 
 /** The audience's board: what stands written on it. */

@@ -1,6 +1,7 @@
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Board } from "./board.ts";
 import { both, type Digits, isOne, only, without } from "./digits.ts";
+import { keyOfRelated, type Related } from "./related.ts";
 
 /**
  * What is established about the digits: by `Cell`, what is still possible, and whether the cell is settled (given or
@@ -9,6 +10,8 @@ import { both, type Digits, isOne, only, without } from "./digits.ts";
 export interface Knowledge {
   readonly possible: readonly Digits[];
   readonly settled: readonly boolean[];
+  /** Relations that steps have concluded; those that a clue states by itself are not among them. */
+  readonly related?: readonly Related[];
 }
 
 export const at = (knowledge: Knowledge, cell: Cell): Digits => knowledge.possible[cell]!;
@@ -27,14 +30,20 @@ export const withPlaced = (
     settled[cell] = true;
     for (const seen of board.sees[cell]!) possible[seen] = without(possible[seen]!, only(digit));
   }
-  return { possible, settled };
+  return { ...knowledge, possible, settled };
 };
 
 export const withRemoved = (knowledge: Knowledge, removes: Iterable<readonly [Cell, Digits]>): Knowledge => {
   const possible = [...knowledge.possible];
   for (const [cell, digits] of removes) possible[cell] = without(possible[cell]!, digits);
-  return { possible, settled: knowledge.settled };
+  return { ...knowledge, possible };
 };
+
+export const isRelated = ({ related = [] }: Knowledge, relation: Related): boolean =>
+  related.some((other) => keyOfRelated(other) === keyOfRelated(relation));
+
+export const withRelated = (knowledge: Knowledge, relations: readonly Related[]): Knowledge =>
+  relations.length === 0 ? knowledge : { ...knowledge, related: [...(knowledge.related ?? []), ...relations] };
 
 /** The start: all digits that the grids allow, the givens settled and seen. */
 export const startOf = (board: Board): Knowledge =>

@@ -1,13 +1,13 @@
 import type { Board } from "../board/board.ts";
 import { digitsOf } from "../board/digits.ts";
-import { type Knowledge, withPlaced, withRemoved } from "../board/knowledge.ts";
+import { type Knowledge, withPlaced, withRelated, withRemoved } from "../board/knowledge.ts";
 import { cellNamed } from "../puzzle/canvas.ts";
 import type { Deduction } from "./deduction.ts";
 import type { Claim } from "./step.ts";
 
-/** The state after a deduction: what it settles is settled and seen, what it removes is gone. */
-export const after = (knowledge: Knowledge, board: Board, { places, removes }: Deduction): Knowledge =>
-  withRemoved(withPlaced(knowledge, board, places), removes);
+/** The state after a deduction: what it settles is settled and seen, what it removes is gone, its relations are known. */
+export const after = (knowledge: Knowledge, board: Board, { places, removes, relates }: Deduction): Knowledge =>
+  withRelated(withRemoved(withPlaced(knowledge, board, places), removes), relates);
 
 const byCell = <T>({ canvas }: Board, table: Readonly<Record<string, T>>) =>
   Object.entries(table).map(([name, value]) => [cellNamed(canvas, name)!, value] as const);

@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
 import { both, type Digits, has } from "../board/digits.ts";
-import { at, isBroken, isSettled, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
+import { at, isBroken, isRelated, isSettled, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { after } from "./after.ts";
 import type { Deduction, Technique } from "./deduction.ts";
@@ -38,7 +38,8 @@ interface Context {
   readonly eye: readonly Cell[];
 }
 
-const isNew = ({ places, removes }: Deduction, knowledge: Knowledge): boolean =>
+const isNew = ({ places, removes, relates }: Deduction, knowledge: Knowledge): boolean =>
+  relates.some((related) => !isRelated(knowledge, related)) ||
   [...places].some(([cell, digit]) => !isSettled(knowledge, cell) && has(at(knowledge, cell), digit)) ||
   [...removes].some(([cell, digits]) => both(at(knowledge, cell), digits) !== 0);
 
@@ -186,5 +187,6 @@ export const withFreshRemoves = (deduction: Deduction, knowledge: Knowledge): De
     const fresh = both(digits, at(knowledge, cell));
     if (fresh !== 0) removes.set(cell, fresh);
   }
-  return removes.size > 0 ? { ...deduction, removes } : undefined;
+  const relates = deduction.relates.filter((related) => !isRelated(knowledge, related));
+  return removes.size + relates.length > 0 ? { ...deduction, removes, relates } : undefined;
 };

@@ -1,7 +1,8 @@
 import type { Board } from "../board/board.ts";
 import { type Digits, listOf } from "../board/digits.ts";
+import type { Related } from "../board/related.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import type { Deduction, Related, Spot } from "./deduction.ts";
+import type { Deduction, Spot } from "./deduction.ts";
 import type { Claim, Relation, SpotFact, Step } from "./step.ts";
 
 const byName = <T>(board: Board, of: ReadonlyMap<Cell, T>): [string, T][] =>

@@ -1,6 +1,7 @@
 import type { Board } from "../board/board.ts";
 import type { Digits } from "../board/digits.ts";
 import type { Knowledge } from "../board/knowledge.ts";
+import type { Related } from "../board/related.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 
 /** A digit lies in one of these cells, all of one house or rule instance (`house` is its id). */
@@ -9,11 +10,6 @@ export interface Spot {
   readonly cells: readonly Cell[];
   readonly house: string;
 }
-
-export type Related =
-  | { readonly relation: "same" | "less"; readonly cells: readonly [Cell, Cell] }
-  | { readonly relation: "sum"; readonly cells: readonly Cell[]; readonly is: number }
-  | { readonly relation: "parity"; readonly cells: readonly [Cell, Cell]; readonly is: "same" | "different" };
 
 /** Why: facts are what remains in a cell; houses and rules are ids. */
 export interface Reasons {

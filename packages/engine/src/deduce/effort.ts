@@ -15,13 +15,13 @@ const perSettledFact = 0.06;
 const perDigitSeen = 0.22;
 
 export const effortOf = (deduction: Deduction, knowledge: Knowledge): number => {
-  const { facts, houses, rules } = deduction.because;
+  const { facts, houses, rules, relations } = deduction.because;
   const open = [...facts.keys()].filter((cell) => !isSettled(knowledge, cell)).length;
   const looking = deduction.technique === "only-digit" ? perDigitSeen * facts.size : 0;
   return (
     perLevel[deduction.level]! +
     perHouse * houses.length +
-    perRule * rules.length +
+    perRule * (rules.length + relations.length) +
     perOpenFact * open +
     perSettledFact * (facts.size - open) +
     looking

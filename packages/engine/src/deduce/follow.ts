@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
 import { type Digits, has, isWithin, listOf, only, without } from "../board/digits.ts";
-import { at, isSettled, type Knowledge, withPlaced, withRemoved } from "../board/knowledge.ts";
+import { at, isRelated, isSettled, type Knowledge, withPlaced, withRelated, withRemoved } from "../board/knowledge.ts";
 import { linksBetween } from "../board/links.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction, Technique } from "./deduction.ts";
@@ -78,12 +78,13 @@ export const follow = (outside: Knowledge, start: Knowledge, following: Followin
         ([place, digit]) => !isSettled(inside, place) && has(at(inside, place), digit),
       );
       const gone = [...deduction.removes].filter(([place, digits]) => (at(inside, place) & digits) !== 0);
-      if (fresh.length === 0 && gone.length === 0) continue;
+      const related = deduction.relates.filter((relation) => !isRelated(inside, relation));
+      if (fresh.length + gone.length + related.length === 0) continue;
       const emptied = gone.find(([place, digits]) => isWithin(at(inside, place), digits));
       const last = emptied && following.emptying?.(deduction, emptied[0], at(inside, emptied[0]));
       if (last) return ended(last);
       note(deduction);
-      inside = withRemoved(withPlaced(inside, board, fresh), gone);
+      inside = withRelated(withRemoved(withPlaced(inside, board, fresh), gone), related);
     }
   }
   return undefined;

@@ -23,10 +23,12 @@ export interface Judge {
   isRejected(deduction: Deduction): boolean;
 }
 
-const keyOf = ({ places, removes, because, assume, steps, contradiction }: Deduction): string =>
+const keyOf = ({ places, removes, spots, relates, because, assume, steps, contradiction }: Deduction): string =>
   JSON.stringify([
     [...places],
     [...removes],
+    spots,
+    relates,
     [...because.facts],
     because.houses,
     because.rules,

@@ -1,7 +1,8 @@
 import { both, type Digits, either } from "../board/digits.ts";
 import type { Link } from "../board/links.ts";
+import type { Related } from "../board/related.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import type { Deduction, Reasons, Related, Spot } from "./deduction.ts";
+import type { Deduction, Reasons, Spot } from "./deduction.ts";
 
 /** Reasons in the making: facts about one cell are narrowed together, ids are kept once, in the order they come. */
 export interface Gathering {
@@ -76,6 +77,15 @@ export const removing = (
   technique,
   level,
   removes,
+  because,
+});
+
+/** A deduction that ties cells together. */
+export const relating = (technique: string, level: number, related: Related, because: Reasons): Deduction => ({
+  ...nothing,
+  technique,
+  level,
+  relates: [related],
   because,
 });
 

@@ -12,6 +12,7 @@ import { nakedPair, nakedQuad, nakedTriple } from "./techniques/naked-set.ts";
 import { onlyDigit } from "./techniques/only-digit.ts";
 import { onlyPlace } from "./techniques/only-place.ts";
 import { onlyPlaceByClues } from "./techniques/only-place-by-clues.ts";
+import { byRelation, relations } from "./techniques/relations.ts";
 import { seenEverywhere } from "./techniques/seen-everywhere.ts";
 import { smallerGridLeaves } from "./techniques/smaller-grid-leaves.ts";
 import { sumsLeft } from "./techniques/sums-left.ts";
@@ -31,8 +32,10 @@ export const techniques: readonly Technique[] = [
   nakedTriple,
   seenEverywhere,
   leftovers,
+  relations,
   sumsLeft,
   jointCases,
+  byRelation,
   hiddenTriple,
   nakedQuad,
   houseCases,

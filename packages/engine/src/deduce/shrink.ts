@@ -17,6 +17,11 @@ const dropFact =
   (cell: Cell): Without =>
   (because) => ({ ...because, facts: new Map([...because.facts].filter(([other]) => other !== cell)) });
 
+type Listed = "spots" | "relations";
+const dropItem =
+  (of: Listed, item: Reasons[Listed][number]): Without =>
+  (because) => ({ ...because, [of]: (because[of] as readonly unknown[]).filter((other) => other !== item) });
+
 /** How far a cell is from what is concluded, in steps of a king. */
 const distanceFrom = (board: Board, concluded: readonly Cell[]) => {
   const places = concluded.map((cell) => board.canvas.places[cell]!);
@@ -26,15 +31,21 @@ const distanceFrom = (board: Board, concluded: readonly Cell[]) => {
   };
 };
 
-/** Every way to leave one premise out: houses first, then rules, then facts, the farthest first. */
+/** Every way to leave one premise out: houses first, then rules, then facts, the farthest first, then the rest. */
 const waysToDrop = (deduction: Deduction, board: Board): Without[] => {
   const { because } = deduction;
-  const distance = distanceFrom(board, [...deduction.places.keys(), ...deduction.removes.keys()]);
+  const distance = distanceFrom(board, [
+    ...deduction.places.keys(),
+    ...deduction.removes.keys(),
+    ...deduction.relates.flatMap(({ cells }) => cells),
+  ]);
   const facts = [...because.facts.keys()].sort((a, b) => distance(b) - distance(a));
   return [
     ...because.houses.map((id) => dropName("houses", id)),
     ...because.rules.map((id) => dropName("rules", id)),
     ...facts.map(dropFact),
+    ...because.spots.map((spot) => dropItem("spots", spot)),
+    ...because.relations.map((related) => dropItem("relations", related)),
   ];
 };
 

@@ -1,6 +1,7 @@
 import type { Board } from "../board/board.ts";
 import { type Digits, either, has, listOf, none, only, without } from "../board/digits.ts";
 import { isSettled, type Knowledge } from "../board/knowledge.ts";
+import { keyOfRelated, type Related } from "../board/related.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction } from "./deduction.ts";
 import type { Judge } from "./judge.ts";
@@ -13,6 +14,7 @@ export interface Trail {
   /** The place in `found` of the first that took the digit out of the cell. */
   removedBy(cell: Cell, digit: number): number | undefined;
   placedBy(cell: Cell): number | undefined;
+  relatedBy(related: Related): number | undefined;
   add(deduction: Deduction, before: Knowledge): void;
   /** A copy that can be added to by itself. */
   copy(): Trail;
@@ -22,20 +24,24 @@ export const trailOf = (
   found: Deduction[] = [],
   removed: Map<number, number> = new Map(),
   placed: Map<Cell, number> = new Map(),
+  related: Map<string, number> = new Map(),
 ): Trail => {
   return {
     found,
     removedBy: (cell, digit) => removed.get(cell * 32 + digit),
     placedBy: (cell) => placed.get(cell),
+    relatedBy: (relation) => related.get(keyOfRelated(relation)),
     add: (deduction, before) => {
       for (const [cell, digits] of deduction.removes)
         for (const digit of listOf(digits))
           if (has(before.possible[cell]!, digit) && !removed.has(cell * 32 + digit))
             removed.set(cell * 32 + digit, found.length);
       for (const [cell] of deduction.places) if (!placed.has(cell)) placed.set(cell, found.length);
+      for (const relation of deduction.relates)
+        if (!related.has(keyOfRelated(relation))) related.set(keyOfRelated(relation), found.length);
       found.push(deduction);
     },
-    copy: () => trailOf([...found], new Map(removed), new Map(placed)),
+    copy: () => trailOf([...found], new Map(removed), new Map(placed), new Map(related)),
   };
 };
 
@@ -77,6 +83,7 @@ const loosened = (deduction: Deduction, board: Board): Deduction | undefined => 
 const named = (deduction: Deduction, judge: Judge): Deduction | undefined => {
   const { counts, ...because } = deduction.because;
   const { rules, houses } = because;
+  if (because.relations.length > 0) return undefined;
   const plain: Deduction = { ...deduction, because };
   const [technique, level]: [string, number] =
     rules.length + houses.length === 0
@@ -154,6 +161,7 @@ export const traced = (trail: Trail, knowledge: Knowledge, board: Board, judge: 
       return undefined;
     }
     kept.unshift(small);
+    for (const related of small.because.relations) want(trail.relatedBy(related));
     for (const [cell, digits] of small.because.facts) {
       if (isSettled(knowledge, cell)) continue;
       const placed = trail.placedBy(cell);

@@ -1,6 +1,7 @@
 import type { Board } from "../board/board.ts";
 import { both, type Digits, has, listOf, only, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
+import { keyOfRelated, type Related } from "../board/related.ts";
 import { remembered } from "../board/remembered.ts";
 import { after } from "../deduce/after.ts";
 import { clueUnits, domainsOfUnit } from "../deduce/clue-units.ts";
@@ -15,6 +16,8 @@ export interface Unshown {
   readonly step?: number;
   readonly cell: Cell;
   readonly digit: number;
+  /** The relation that nobody said, in place of a digit. */
+  readonly related?: Related;
   /** The fact or mark that it belongs to, for counting: one each. */
   readonly of: string;
 }
@@ -100,10 +103,20 @@ const unaccounted = (
         (digit) => !isAccounted(board, view, said, rules, cell, digit),
       );
 
+const isRelationSaid = (view: View, said: readonly Deduction[], related: Related): boolean =>
+  related.cells.every((cell) => isSettled(view.knowledge, cell)) ||
+  said.some(({ relates }) => relates.some((other) => keyOfRelated(other) === keyOfRelated(related)));
+
 const isOnBoard = (board: Board, view: View, said: readonly Deduction[], { because }: Deduction): boolean =>
+  because.relations.every((related) => isRelationSaid(view, said, related)) &&
   [...because.facts].every(
     ([cell, digits]) => unaccounted(board, view, said, because.rules, cell, digits).length === 0,
   );
+
+/** The cells that a step says something of. */
+const concludedIn = ({ places, removes, relates }: Deduction): Cell[] => [
+  ...new Set([...places.keys(), ...removes.keys(), ...relates.flatMap(({ cells }) => cells)]),
+];
 
 /** What a replay may be asked about at a moment: used by the planner to choose between marks and recalls. */
 export interface Moment {
@@ -140,6 +153,19 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
       const { because } = deduction;
       const again = recalls.map((earlier) => all[earlier]!.deduction);
       const spoken = [...said, ...again];
+      for (const related of because.relations)
+        if (!isRelationSaid(view, spoken, related))
+          witness.unshown?.(
+            {
+              beat,
+              step: index,
+              cell: related.cells[0]!,
+              digit: -1,
+              related,
+              of: `step ${index} ${keyOfRelated(related)}`,
+            },
+            momentOf(spoken, because.rules),
+          );
       for (const [cell, digits] of because.facts)
         for (const digit of unaccounted(board, view, spoken, because.rules, cell, digits))
           witness.unshown?.(
@@ -148,7 +174,7 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
           );
       for (const deduction of again)
         if (!isOnBoard(board, view, [...said, ...again.filter((other) => other !== deduction)], deduction))
-          for (const cell of deduction.removes.keys())
+          for (const cell of concludedIn(deduction))
             witness.unshown?.(
               { beat, step: index, cell, digit: -1, of: `recall ${index} ${cell}` },
               momentOf(spoken, []),

@@ -1,6 +1,7 @@
 import type { Board, House } from "../board/board.ts";
 import { count, type Digits, has, listOf, only, without } from "../board/digits.ts";
 import { at, isSettled } from "../board/knowledge.ts";
+import { keyOfRelated, type Related } from "../board/related.ts";
 import type { Deduction, Spot } from "../deduce/deduction.ts";
 import { placesIn } from "../deduce/techniques/only-place.ts";
 import type { Cell } from "../puzzle/canvas.ts";
@@ -86,6 +87,15 @@ interface Draft {
   readonly steps: readonly { readonly deduction: Deduction; readonly recalls: number[] }[];
   readonly wanted: Wanted;
 }
+
+/** The place in the order, from 0, of the step that concluded the relation. */
+const relaters = (beats: readonly Draft[]): ((related: Related) => number | undefined) => {
+  const found = new Map<string, number>();
+  for (const [step, { deduction }] of beats.flatMap(({ steps }) => steps).entries())
+    for (const related of deduction.relates)
+      if (!found.has(keyOfRelated(related))) found.set(keyOfRelated(related), step);
+  return (related) => found.get(keyOfRelated(related));
+};
 
 /** The place in the order, from 0, of the step that took the digit out of the cell. */
 const removers = (
@@ -186,11 +196,20 @@ export const marked = (
     wanted: new Map(),
   }));
   const removerOf = removers(drafts);
+  const relaterOf = relaters(drafts);
   for (;;) {
     const ordered = withMarks(drafts, board);
     let changed = false;
     replay(board, ordered, {
-      unshown: ({ beat, step, cell, digit }, moment) => {
+      unshown: ({ beat, step, cell, digit, related }, moment) => {
+        if (related) {
+          // A relation can't be written down: it is said again.
+          const [consumer, said] = [stepAt(drafts, step!), relaterOf(related)];
+          if (said === undefined || said >= step! || consumer.recalls.includes(said)) return;
+          consumer.recalls.push(said);
+          changed = true;
+          return;
+        }
         const source = removerOf(cell, digit);
         if (!source || source.beat > beat) return;
         const consumer = step === undefined ? undefined : stepAt(drafts, step);

@@ -1,12 +1,14 @@
 import type { Board } from "../board/board.ts";
 import { has, listOf, only, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
+import { keyOfRelated } from "../board/related.ts";
 import { after } from "../deduce/after.ts";
 import type { Deduction } from "../deduce/deduction.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 
-/** Who settled each cell and who took out each digit, by the index of the group. */
+/** Who concluded each relation, settled each cell and took out each digit, by the index of the group. */
 interface Suppliers {
+  readonly related: Map<string, number>;
   readonly placed: Map<Cell, number>;
   readonly removed: Map<number, number>;
 }
@@ -29,7 +31,9 @@ const supplierOf = (
 };
 
 const neededBy = (step: Deduction, suppliers: Suppliers, knowledge: Knowledge, board: Board): number[] => {
-  const needs: (number | undefined)[] = [];
+  const needs: (number | undefined)[] = step.because.relations.map((related) =>
+    suppliers.related.get(keyOfRelated(related)),
+  );
   for (const [cell, digits] of step.because.facts) {
     if (isSettled(knowledge, cell)) needs.push(suppliers.placed.get(cell));
     else
@@ -41,7 +45,7 @@ const neededBy = (step: Deduction, suppliers: Suppliers, knowledge: Knowledge, b
 
 /** By group of steps, the groups (indices) whose digits or removals its facts need. */
 export const needsOf = (groups: readonly (readonly Deduction[])[], board: Board): ReadonlySet<number>[] => {
-  const suppliers: Suppliers = { placed: new Map(), removed: new Map() };
+  const suppliers: Suppliers = { related: new Map(), placed: new Map(), removed: new Map() };
   let knowledge = startOf(board);
   return groups.map((group, index) => {
     const needs = new Set<number>();
@@ -51,6 +55,8 @@ export const needsOf = (groups: readonly (readonly Deduction[])[], board: Board)
         for (const digit of listOf(digits))
           if (has(at(knowledge, cell), digit) && !suppliers.removed.has(key(cell, digit)))
             suppliers.removed.set(key(cell, digit), index);
+      for (const related of step.relates)
+        if (!suppliers.related.has(keyOfRelated(related))) suppliers.related.set(keyOfRelated(related), index);
       for (const cell of step.places.keys()) suppliers.placed.set(cell, index);
       knowledge = after(knowledge, board, step);
     }

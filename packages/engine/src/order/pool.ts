@@ -1,9 +1,10 @@
 import type { Board } from "../board/board.ts";
 import { isWithin, listOf, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
+import { keyOfRelated } from "../board/related.ts";
 import { after } from "../deduce/after.ts";
 import { type Burst, freshened } from "../deduce/chain.ts";
-import type { Deduction, Related, Spot } from "../deduce/deduction.ts";
+import type { Deduction, Spot } from "../deduce/deduction.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { groundsOf } from "./needs.ts";
 
@@ -25,7 +26,6 @@ export interface Pool {
 }
 
 const spotKey = ({ house, digit, cells }: Spot): string => `${house} ${digit} ${cells.join()}`;
-const relationKey = (related: Related): string => JSON.stringify(related);
 
 /** By step, the cells that its words speak of as digits that stand: of its facts, and of a house of which it is the last cell. */
 const standingOf = (steps: readonly Deduction[], board: Board): (readonly Cell[])[] => {
@@ -53,7 +53,7 @@ const suppliersOf = (steps: readonly Deduction[], board: Board): Suppliers => {
   for (const [index, { removes, spots, relates }] of steps.entries()) {
     for (const [cell, digits] of removes) for (const digit of listOf(digits)) first(removed, cell * 32 + digit, index);
     for (const spot of spots) first(said, spotKey(spot), index);
-    for (const related of relates) first(said, relationKey(related), index);
+    for (const related of relates) first(said, keyOfRelated(related), index);
   }
   return { standing: standingOf(steps, board), removed, said };
 };
@@ -80,7 +80,7 @@ const collect = (
   // A spot that no step concluded is plain from the marks: what keeps the digit out elsewhere is known already.
   for (const spot of spots) if (said.has(spotKey(spot)) && !take(said.get(spotKey(spot)))) return false;
   for (const related of relations)
-    if (said.has(relationKey(related)) && !take(said.get(relationKey(related)))) return false;
+    if (said.has(keyOfRelated(related)) && !take(said.get(keyOfRelated(related)))) return false;
   return true;
 };
 

@@ -14,7 +14,9 @@ const isSame = (a: readonly string[], b: readonly string[]): boolean =>
 
 const isStep = (board: Board, { technique, cell, by }: StepKey, deduction: Deduction): boolean => {
   const at = cellNamed(board.canvas, cell);
-  const concludes = at !== undefined && (deduction.places.has(at) || deduction.removes.has(at));
+  const { places, removes, relates } = deduction;
+  const concludes =
+    at !== undefined && (places.has(at) || removes.has(at) || relates.some(({ cells }) => cells.includes(at)));
   return concludes && deduction.technique === technique && isSame(leansOn(deduction.because), by);
 };
 

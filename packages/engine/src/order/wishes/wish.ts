@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import type { Because, Step } from "../../deduce/step.ts";
+import { cellsOfRelation } from "../../prove/form.ts";
 
 /** A step by what lasts when the order is made anew: its technique, one cell that it concludes about, what it leans on. */
 export interface StepKey {
@@ -51,9 +52,9 @@ export const isFeaturedBy = (
   (("rule" in wish && because.rules.includes(wish.rule)) || ("technique" in wish && technique === wish.technique));
 
 /** By what a published step can be wished away. */
-export const keyOf = ({ technique, places, removes, because }: Step): StepKey => ({
+export const keyOf = ({ technique, places, removes, relates, because }: Step): StepKey => ({
   technique,
-  cell: [...Object.keys(places), ...Object.keys(removes)][0]!,
+  cell: [...Object.keys(places), ...Object.keys(removes), ...relates.flatMap(cellsOfRelation)][0]!,
   by: leansOn(because),
 });
 

@@ -351,7 +351,7 @@ export const joint: Phrase = (telling) => {
 };
 
 /** What a house's total less the sums in it comes to, and whether that says all about a single cell. */
-const sumSaid = (telling: Telling): { readonly parts: Part[]; readonly isAll: boolean } => {
+export const sumSaid = (telling: Telling): { readonly parts: Part[]; readonly isAll: boolean } => {
   const { deduction, nouns, board } = telling;
   const [{ plus, minus }] = deduction.because.counts as [{ plus: readonly string[]; minus: readonly string[] }];
   const { kind, instance } = board.rule(minus[0]!)!;

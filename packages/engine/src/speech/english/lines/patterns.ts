@@ -65,7 +65,7 @@ const digitsIn = ({ board }: Telling, ids: readonly string[]): Digits =>
   ids.reduce<Digits>((all, id) => either(all, board.house(id)!.digits), none);
 
 /** What houses that share nearly all their cells have in common outside these. */
-const sharedOut = (telling: Telling, plus: readonly string[], minus: readonly string[]): Part[] => {
+export const sharedOut = (telling: Telling, plus: readonly string[], minus: readonly string[]): Part[] => {
   const [more, less] = rivalNames(telling, plus, minus);
   const inside = cellsIn(telling, plus).filter((cell) => !cellsIn(telling, minus).includes(cell));
   const outside = cellsIn(telling, minus).filter((cell) => !cellsIn(telling, plus).includes(cell));

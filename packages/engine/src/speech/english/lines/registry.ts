@@ -2,6 +2,7 @@ import type { Phrase } from "../phrase.ts";
 import { clue, joint, sums } from "./clues.ts";
 import { eitherWay } from "./either-way.ts";
 import { fish, leftovers } from "./patterns.ts";
+import { byRelation, relation } from "./relations.ts";
 import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves, visibleBlock } from "./removals.ts";
 import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
 import { contradiction, whatIf } from "./what-if.ts";
@@ -28,6 +29,8 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "x-wing": fish,
   swordfish: fish,
   leftovers,
+  relation,
+  "by-relation": byRelation,
   "equal-sets": leftovers,
   "simple-colouring": eitherWay,
   "xy-wing": eitherWay,
