@@ -21,7 +21,7 @@ export const generated = (): ReadonlyMap<string, string> => {
     ["docs/schema/plan.schema.json", json(planSchema())],
     ...[...publishedSchemas()].map(([name, schema]) => [`docs/schema/${name}.schema.json`, json(schema)] as const),
     ["docs/format.md", formatPage(part("format-head.md"), shown)],
-    ["docs/techniques.md", techniquesPage()],
+    ...techniquesPage(),
     ["docs/gallery.md", galleryPage(shown)],
     ...galleryPictures(shown),
   ]);

@@ -1,11 +1,13 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import type { Deduction } from "@solvewright/engine";
-import { after, compile, phrase, startOf, textOf } from "@solvewright/engine";
+import type { Board, Deduction, Knowledge, Lesson } from "@solvewright/engine";
+import { after, claimOf, compile, digitAt, lessonFrom, phrase, startOf, textOf } from "@solvewright/engine";
+import { boardSvg } from "@solvewright/press";
+import { listOf } from "../../packages/engine/src/board/digits.ts";
 import { techniques } from "../../packages/engine/src/deduce/registry.ts";
 import { chained } from "../../packages/engine/test-kit/planned.ts";
 import { puzzleOf } from "../../packages/engine/test-kit/puzzles.ts";
-import { type Solve, solvesAfter } from "./solves.ts";
+import { millPond, singles } from "./solves.ts";
 
 /** What the field usually calls it (common practice), where that is another name. */
 const usual: Readonly<Record<string, string>> = {
@@ -72,50 +74,92 @@ const commentOn = (name: string): string => {
 };
 
 interface Example {
-  readonly title: string;
+  readonly from: string;
   readonly pointing: string;
   readonly placed: string;
+  /** The board with the reason drawn, where the example is a lesson. */
+  readonly picture?: string;
 }
 
-const examplesOf = ({ puzzle, by }: Solve): [technique: string, example: Example][] => {
-  const board = compile(puzzleOf(puzzle));
-  const { bursts } = chained(board, { ladder: techniques.filter(({ name }) => by.includes(name)) });
-  let state = startOf(board);
-  return bursts.flat().map((deduction: Deduction) => {
-    const said = (style: "pointing" | "placed"): string => textOf(phrase(deduction, state, board, style));
-    const example = { title: board.puzzle.title, pointing: said("pointing"), placed: said("placed") };
-    state = after(state, board, deduction);
-    return [deduction.technique, example];
+const said = (board: Board, step: Deduction, before: Knowledge) => ({
+  pointing: textOf(phrase(step, before, board, "pointing")),
+  placed: textOf(phrase(step, before, board, "placed")),
+});
+
+const lessons = new URL("../../docs/lessons/", import.meta.url);
+
+/** The board before the step, the marks that it leans on, and the reason. */
+const drawn = ({ board, step, before }: Lesson): string => {
+  const { names } = board.canvas;
+  const settled = names.flatMap((name, cell): [string, number][] => {
+    const digit = digitAt(before, cell);
+    return digit === undefined ? [] : [[name, digit]];
   });
+  const leansOn = [...step.because.facts].filter(([cell]) => digitAt(before, cell) === undefined);
+  const told = { n: 1, technique: step.technique, level: step.level, ...claimOf(board, step), say: "", seconds: 0 };
+  return `${boardSvg(board, {
+    cell: 36,
+    painted: true,
+    ground: "page",
+    label: board.puzzle.title,
+    written: {
+      settled: Object.fromEntries(settled),
+      marks: Object.fromEntries(leansOn.map(([cell, digits]) => [names[cell]!, listOf(digits)])),
+    },
+    step: told,
+  })}\n`;
 };
 
-const rainGauge = (): string =>
-  readFileSync(fileURLToPath(new URL("../../examples/rain-gauge.puzzle.yaml", import.meta.url)), "utf8");
-
-/** Of each technique the first step found. */
-const examples = (): ReadonlyMap<string, Example> => {
-  const found = new Map<string, Example>();
-  for (const solve of solvesAfter(rainGauge()))
-    for (const [technique, example] of examplesOf(solve)) if (!found.has(technique)) found.set(technique, example);
-  return found;
+/** The technique's teaching board, which `npm run lessons` has found. */
+const lessonOf = (technique: string): Example | undefined => {
+  const file = new URL(`${technique}.puzzle.yaml`, lessons);
+  const lesson = existsSync(file) ? lessonFrom(readFileSync(file, "utf8"), technique) : undefined;
+  if (!lesson) return undefined;
+  const from = `From its teaching board, [${technique}.puzzle.yaml](lessons/${technique}.puzzle.yaml).`;
+  return { from, ...said(lesson.board, lesson.step, lesson.before), picture: drawn(lesson) };
 };
+
+/** The first step of this technique in a solve by it and what every newcomer knows. */
+const inSolve = (technique: string): Example | undefined => {
+  const board = compile(puzzleOf(millPond));
+  const { bursts } = chained(board, { ladder: techniques.filter(({ name }) => singles.includes(name)) });
+  let state = startOf(board);
+  for (const step of bursts.flat()) {
+    if (step.technique === technique) return { from: `From ${board.puzzle.title}.`, ...said(board, step, state) };
+    state = after(state, board, step);
+  }
+  return undefined;
+};
+
+const pictureOf = (name: string): string => `techniques/${name}.svg`;
 
 const entry = ({ name, level, about = commentOn(name) }: Named, example: Example | undefined): string => {
   const called = usual[name] ? ` Usually called: ${usual[name]} (common practice).` : "";
   const shown = example
-    ? `- Pointing: "${example.pointing}"\n- Placed: "${example.placed}"\n\nFrom ${example.title}.`
-    : "A solve that shows it is still wanted (scripts/docs/solves.ts).";
+    ? `${example.picture ? `![${name}](${pictureOf(name)})\n\n` : ""}- Pointing: "${example.pointing}"\n- Placed: "${example.placed}"\n\n${example.from}`
+    : "A board that teaches it is still wanted (`npm run lessons`).";
   return `## ${name}\n\nLevel ${level}. ${about}${called}\n\n${shown}\n`;
 };
 
-export const techniquesPage = (): string => {
-  const shown = examples();
-  return `# Techniques
+/** The page of techniques and its pictures, by name from the root of the project. */
+export const techniquesPage = (): ReadonlyMap<string, string> => {
+  const examples = named.map((technique) => ({
+    technique,
+    example: lessonOf(technique.name) ?? inSolve(technique.name),
+  }));
+  const page = `# Techniques
 
 Every way of reasoning, in the order in which they are preferred, with what it asks of the audience (1: newcomers who know
-the rules, 2: who solve easy ones, 3: who solve variants weekly, 4: who know the named patterns, 5: experts) and a line
-from a solve, in both styles: pointing, for the camera, and placed, for captions and text. The lines are said one step at
-a time; a running order joins them. Made from the registry of techniques by \`npm run docs\`.
+the rules, 2: who solve easy ones, 3: who solve variants weekly, 4: who know the named patterns, 5: experts) and its line
+in both styles: pointing, for the camera, and placed, for captions and text. The lines are said one step at a time; a
+running order joins them. Each is shown on a small board whose solve takes just that technique and otherwise only
+singles: \`solvewright teach TECHNIQUE\` makes another one. Made from the registry of techniques by \`npm run docs\`.
 
-${named.map((technique) => entry(technique, shown.get(technique.name))).join("\n")}`;
+${examples.map(({ technique, example }) => entry(technique, example)).join("\n")}`;
+  return new Map([
+    ["docs/techniques.md", page],
+    ...examples.flatMap(({ technique: { name }, example }) =>
+      example?.picture ? [[`docs/${pictureOf(name)}`, example.picture] as const] : [],
+    ),
+  ]);
 };

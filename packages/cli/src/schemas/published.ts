@@ -3,6 +3,7 @@ import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
 import { manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
+import { teachSchema } from "./teach.ts";
 import { unplannedSchema } from "./unplanned.ts";
 import { whySchema } from "./why.ts";
 
@@ -13,6 +14,7 @@ export const schemas = {
   why: whySchema,
   pack: packSchema,
   manifest: manifestSchema,
+  teach: teachSchema,
   unplanned: unplannedSchema,
   problems: problemsSchema,
 };

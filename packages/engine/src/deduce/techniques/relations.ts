@@ -8,6 +8,16 @@ import { relatedUnits } from "../related-units.ts";
 import { deductionsOf } from "../unit.ts";
 
 /** A relation that was found before and one clue, taken together. */
+export const byRelation: Technique = {
+  name: "by-relation",
+  level: 3,
+  settles: true,
+  fits: (because) => because.relations.length === 1 && because.rules.length > 0,
+  *find(knowledge, board) {
+    for (const related of knowledge.related ?? []) yield* givenBy(related, knowledge, board);
+  },
+};
+
 function* givenBy(related: Related, knowledge: Knowledge, board: Board): Iterable<Deduction> {
   for (const unit of relatedUnits(board, related))
     for (const deduction of deductionsOf(unit, "by-relation", 3, knowledge, board))
@@ -29,16 +39,5 @@ export const relations: Technique = {
     for (const { related, because } of foundRelations(board))
       if (!isRelated(knowledge, related) && givesSomething(related, knowledge, board))
         yield relating("relation", 3, related, because);
-  },
-};
-
-/** The clue's half of the thought. */
-export const byRelation: Technique = {
-  name: "by-relation",
-  level: 3,
-  settles: true,
-  fits: (because) => because.relations.length === 1 && because.rules.length > 0,
-  *find(knowledge, board) {
-    for (const related of knowledge.related ?? []) yield* givenBy(related, knowledge, board);
   },
 };

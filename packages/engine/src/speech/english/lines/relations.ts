@@ -3,7 +3,7 @@ import type { Part } from "../../line.ts";
 import { counted, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { concluded, sentence, sentences } from "../sentence.ts";
+import { sentence, sentences } from "../sentence.ts";
 import { clueNames, conclusion, knownOf, openSaid, sumSaid } from "./clues.ts";
 import { sharedOut } from "./patterns.ts";
 
@@ -50,7 +50,7 @@ export const relation: Phrase = (telling) => {
   return byClues(telling, related);
 };
 
-/** "Those two are the same digit, and with this cage, so this is a 4." */
+/** "Those two make 5. By this cage of 9, this is a 4." */
 export const byRelation: Phrase = (telling) => {
   const { deduction, board } = telling;
   const [related] = deduction.because.relations as readonly [Related];
@@ -60,10 +60,6 @@ export const byRelation: Phrase = (telling) => {
     rule: deduction.because.rules[0]!,
   });
   const where = openSaid(telling, open);
-  return sentences(
-    sentence(known),
-    where.length > 0
-      ? concluded([clue, ", where ", ...where], undefined, conclusion(telling))
-      : concluded([clue], undefined, conclusion(telling)),
-  );
+  const said = where.length > 0 ? [clue, ", where ", ...where] : [clue];
+  return sentences(sentence(known), sentence(...said, ", ", conclusion(telling)));
 };
