@@ -96,7 +96,7 @@ function* nextBurst(state: Knowledge, context: Context): Generator<void, Burst |
     const found =
       tier < tiers.length
         ? gather(local, board, tiers[tier]!).filter(usable)
-        : [whatIfHere(local, context)].filter((step) => step !== undefined);
+        : [yield* whatIf(local, context)].filter((step) => step !== undefined);
     const placements = found.filter(({ places }) => places.size > 0);
     const burst = placements.length > 0 ? easiest(placements, local, trail, context) : undefined;
     if (burst) return burst;
@@ -111,13 +111,6 @@ function* nextBurst(state: Knowledge, context: Context): Generator<void, Burst |
     if (tier > tiers.length) return undefined;
   }
 }
-
-const whatIfHere = (knowledge: Knowledge, { board, judge, level, tiers }: Context): Deduction | undefined => {
-  if (level < 4) return undefined;
-  const easy = tiers.flat().filter((technique) => technique.level <= 2);
-  const found = whatIf(knowledge, { board, judge, ladder: easy, rounds: 60, depth: level >= 5 ? 1 : 0 });
-  return found && found.level <= level ? found : undefined;
-};
 
 const tiersOf = (ladder: readonly Technique[], level: number): Technique[][] =>
   [...new Set(ladder.map((technique) => technique.level))]

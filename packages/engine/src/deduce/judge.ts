@@ -17,6 +17,8 @@ export interface Refusal {
 /** Asks the prover about deductions, each claim once, and keeps what was refused as first found. */
 export interface Judge {
   holds(deduction: Deduction): boolean;
+  /** Digits that fill the board, by cell name, for the prover to see that what-ifs' reasons can hold. */
+  suppose(example: Readonly<Record<string, number>>): void;
   readonly refusals: readonly Refusal[];
   /** Notes that a deduction as its technique gave it does not hold. */
   reject(deduction: Deduction): void;
@@ -43,14 +45,22 @@ export const judgeOf = (board: Board, prove: Prove): Judge => {
   const known = new Map<string, Verdict>();
   const rejected = new Set<string>();
   const refusals: Refusal[] = [];
+  let example: Claim["example"];
+  const asked = (deduction: Deduction): Claim => {
+    const claim = claimOf(board, deduction);
+    return deduction.assume && example ? { ...claim, example } : claim;
+  };
   const judge = (deduction: Deduction): Verdict => {
     const key = keyOf(deduction);
-    const verdict = known.get(key) ?? prove(claimOf(board, deduction));
+    const verdict = known.get(key) ?? prove(asked(deduction));
     known.set(key, verdict);
     return verdict;
   };
   return {
     holds: (deduction) => judge(deduction).verdict === "proved",
+    suppose: (known) => {
+      example = known;
+    },
     refusals,
     reject: (deduction) => {
       rejected.add(keyOf(deduction));

@@ -42,6 +42,8 @@ export interface Claim {
   readonly assume?: Readonly<Record<string, number>>;
   readonly steps?: readonly Step[];
   readonly contradiction?: true;
+  /** Digits for which the reasons hold, where somebody knows some: no premise, it spares the prover looking for them. */
+  readonly example?: Readonly<Record<string, number>>;
 }
 
 export interface Step extends Claim {

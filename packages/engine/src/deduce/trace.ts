@@ -63,11 +63,7 @@ const smallFor = (
   const small = shrink(asked, board, judge.holds);
   if (!small) return undefined;
   const wider = widened(small, knowledge, board, isWorkedOut(knowledge, board), judge.holds);
-  const wide = fits(wider, board)
-    ? wider
-    : fits(small, board)
-      ? small
-      : (loosened(small, board) ?? named(small, judge));
+  const wide = fits(wider, board) ? wider : wellNamed(small, board, judge);
   const all = wide && { ...wide, removes: deduction.removes };
   return all && deduction.removes.size > 0 && judge.holds(all) ? all : wide;
 };
@@ -95,6 +91,10 @@ const named = (deduction: Deduction, judge: Judge): Deduction | undefined => {
           : ["joint-cases", 3];
   return counts === undefined || judge.holds(plain) ? { ...plain, technique, level } : undefined;
 };
+
+/** By the name under which it was found, where its reasons still show that, else by one that fits them. */
+export const wellNamed = (small: Deduction, board: Board, judge: Judge): Deduction | undefined =>
+  fits(small, board) ? small : (loosened(small, board) ?? named(small, judge));
 
 /**
  * A removal that leaves a cell one digit, and the step that notices it, are one thought: the digit follows at once.

@@ -1,5 +1,5 @@
 import type { Board } from "../board/board.ts";
-import { count, type Digits, isEmpty, isOne, min, without } from "../board/digits.ts";
+import { count, type Digits, either, isEmpty, isOne, listOf, min, only, without } from "../board/digits.ts";
 import { at, isSettled, type Knowledge } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Term } from "../terms/term.ts";
@@ -14,6 +14,8 @@ export interface Unit {
   readonly houses: readonly string[];
   readonly apart: readonly string[];
   readonly cells: readonly Cell[];
+  /** Of the clues alone. */
+  readonly terms: readonly Term[];
   /** Without the houses that keep cells apart. */
   readonly alone: Cases;
   readonly together: Cases;
@@ -57,6 +59,7 @@ export const unitOf = (board: Board, { rules, houses = [], terms, counts }: Part
     houses,
     apart: apart.map(({ owner }) => owner),
     cells,
+    terms,
     alone: casesOf(cells, own),
     together: casesOf(cells, [...own, ...apart]),
     ...(counts ? { counts } : {}),
@@ -88,6 +91,40 @@ export const reasonsOf = (unit: Unit, knowledge: Knowledge, board: Board): Reaso
   for (const rule of unit.rules) because.rule(rule);
   for (const cell of unit.cells)
     if (at(knowledge, cell) !== board.domains[cell]) because.fact(cell, at(knowledge, cell));
+  return { ...because.reasons, ...(unit.counts ? { counts: unit.counts } : {}) };
+};
+
+/** Whether a unit's cells, with these digits each, leave none of what is said to be gone; nothing at all, where nothing is said. */
+const leavesNone = (cases: Cases, start: readonly Digits[], gone: ReadonlyMap<Cell, Digits>): boolean =>
+  gone.size === 0
+    ? cases.allows(start, 0, start[0]!) === false
+    : [...gone].every(([cell, digits]) => cases.allows(start, cases.cells.indexOf(cell), digits) === false);
+
+/** The unit, and of what is known of its cells no more than it takes for these digits to be gone (all, where none are named). */
+export const leanReasonsOf = (
+  unit: Unit,
+  knowledge: Knowledge,
+  board: Board,
+  gone: ReadonlyMap<Cell, Digits>,
+): Reasons => {
+  const start = unit.cells.map((cell) => at(knowledge, cell));
+  const isAlone = leavesNone(unit.alone, start, gone);
+  const cases = isAlone ? unit.alone : unit.together;
+  const tryWith = (k: number, digits: Digits): boolean => {
+    const before = start[k]!;
+    start[k] = digits;
+    if (leavesNone(cases, start, gone)) return true;
+    start[k] = before;
+    return false;
+  };
+  for (const [k, cell] of unit.cells.entries()) {
+    if (tryWith(k, board.domains[cell]!) || isOne(start[k]!)) continue;
+    for (const digit of listOf(without(board.domains[cell]!, start[k]!))) tryWith(k, either(start[k]!, only(digit)));
+  }
+  const because = gathering();
+  for (const house of [...(isAlone ? [] : unit.apart), ...unit.houses]) because.house(house);
+  for (const rule of unit.rules) because.rule(rule);
+  for (const [k, cell] of unit.cells.entries()) if (start[k] !== board.domains[cell]) because.fact(cell, start[k]!);
   return { ...because.reasons, ...(unit.counts ? { counts: unit.counts } : {}) };
 };
 

@@ -2,13 +2,14 @@ import type { Board } from "../board/board.ts";
 import { has, only } from "../board/digits.ts";
 import { at, digitAt, isSettled, type Knowledge } from "../board/knowledge.ts";
 import { linksBetween } from "../board/links.ts";
+import { finished } from "../finished.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction, Technique } from "./deduction.ts";
 import { follow } from "./follow.ts";
 import type { Judge } from "./judge.ts";
 import { gathering, removing } from "./reasons.ts";
 import { techniques } from "./registry.ts";
-import { whatIf } from "./what-if.ts";
+import { refuting, whatIf } from "./what-if.ts";
 
 /**
  * `cannot`: the steps end with the digit gone (no steps: its grids have no such digit); `is`: with the cell settled;
@@ -61,7 +62,16 @@ export const why = (knowledge: Knowledge, board: Board, question: WhyQuestion, j
     const answer = whyWith(knowledge, board, question, judge, ladder, false);
     if (answer) return answer;
   }
-  return whyWith(knowledge, board, question, judge, laddersUpTo().at(-1)!, true) ?? { answer: "unknown", steps: [] };
+  return (
+    whyWith(knowledge, board, question, judge, laddersUpTo().at(-1)!, true) ??
+    whyBrutely(knowledge, board, question, judge)
+  );
+};
+
+/** The one what-if that shows it, however many trials stand within. */
+const whyBrutely = (knowledge: Knowledge, board: Board, { cell, digit }: WhyQuestion, judge: Judge): Why => {
+  const step = digit === undefined ? undefined : finished(refuting(knowledge, { cell, digit }, { board, judge }));
+  return step ? { answer: "cannot", steps: [step] } : { answer: "unknown", steps: [] };
 };
 
 const whyWith = (
@@ -73,7 +83,6 @@ const whyWith = (
   mayTry: boolean,
 ): Why | undefined => {
   const { cell, digit } = question;
-  const easy = techniques.filter((technique) => technique.level <= 2);
   for (let again = 0; again < 8; again++) {
     let last: Deduction | undefined;
     let isRight = false;
@@ -94,7 +103,7 @@ const whyWith = (
         return last;
       },
       ...(mayTry
-        ? { stuck: (inside: Knowledge) => whatIf(inside, { board, judge, ladder: easy, rounds: most, depth: 1 }) }
+        ? { stuck: (inside: Knowledge) => finished(whatIf(inside, { board, judge, level: 5, isShallow: true })) }
         : {}),
     });
     if (isRight) return { answer: "can", steps: [] };

@@ -45,26 +45,49 @@ const judged = (found: Found, failed: string, atom: Atom | undefined, trial: Tri
 };
 
 /**
- * The last assignment that obeyed a claim's premises: it often obeys the next one's, which are most often fewer. It
- * spares a search and changes no verdict but one that would be too big.
+ * The last assignments that obeyed a claim's premises, the latest first: one often obeys the next one's, which are most
+ * often fewer. It spares a search and changes no verdict but one that would be too big.
  */
-const witnesses = new WeakMap<Definition, Values>();
+const witnesses = new WeakMap<Definition, Values[]>();
+const mostWitnesses = 6;
+
+const recalled = ({ premises, definition }: Trial): boolean => {
+  const known = witnesses.get(definition) ?? [];
+  const place = known.findIndex((values) => obeys(values, premises, definition.domains));
+  if (place > 0) known.unshift(...known.splice(place, 1));
+  return place >= 0;
+};
+
+const remember = (values: Values, { definition }: Trial): void => {
+  witnesses.set(definition, [values, ...(witnesses.get(definition) ?? [])].slice(0, mostWitnesses));
+};
+
+const suggested = ({ example }: Claim, { definition }: Trial): Values => {
+  const values = new Int8Array(definition.names.length).fill(-1);
+  for (const [name, digit] of Object.entries(example ?? {})) values[definition.cellOf.get(name) ?? -1] = digit;
+  return values;
+};
 
 /** Proved where at least one assignment obeys the premises. */
-const consistent = ({ premises, session, definition }: Trial): Verdict => {
-  const witness = witnesses.get(definition);
-  if (witness && obeys(witness, premises, definition.domains)) return proved;
+const consistent = (trial: Trial, claim: Claim): Verdict => {
+  const { premises, session, definition } = trial;
+  if (recalled(trial)) return proved;
+  const values = claim.example && suggested(claim, trial);
+  if (values && obeys(values, premises, definition.domains)) {
+    remember(values, trial);
+    return proved;
+  }
   const found = session.find();
   if (found === "too big") return { verdict: "too big", failed: "premises" };
   if (found === "none") return { verdict: "refused", failed: "premises" };
   if (!obeys(found, premises, definition.domains)) throw new Error("the prover's search broke a premise");
-  witnesses.set(definition, found);
+  remember(found, trial);
   return proved;
 };
 
 /** Whether the reasons of a claim can be true together, whatever it says. */
 export const proveConsistent = (claim: Claim, prepared: Prepared, nodes: number): Verdict =>
-  consistent(trialOf(claim, prepared, nodes));
+  consistent(trialOf(claim, prepared, nodes), claim);
 
 /** Searches for an assignment that obeys the reasons and not the conclusion, one thing concluded after the other. */
 export const proveDirectly = (claim: Claim, prepared: Prepared, nodes: number): Verdict => {
@@ -74,5 +97,5 @@ export const proveDirectly = (claim: Claim, prepared: Prepared, nodes: number): 
     const verdict = judged(trial.session.find(atom.deny, atom.denial), atom.name, atom, trial);
     if (verdict.verdict !== "proved") return verdict;
   }
-  return consistent(trial);
+  return consistent(trial, claim);
 };

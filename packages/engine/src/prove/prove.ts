@@ -19,11 +19,30 @@ const faultIn = (claim: Claim, prepared: Prepared): string | undefined => {
   return faultInForm(claim, prepared);
 };
 
+const keyOf = ({ places, removes, spots, relates, because, contradiction }: Claim, nodes: number): string =>
+  JSON.stringify([places, removes, spots, relates, because, contradiction, nodes]);
+
+const verdicts = new WeakMap<Prepared, Map<string, Verdict>>();
+const mostVerdicts = 20_000;
+
+/** A plain sub-step comes back whenever a what-if around it is judged again. */
+const proveOnce = (claim: Claim, prepared: Prepared, nodes: number): Verdict => {
+  let known = verdicts.get(prepared);
+  if (!known || known.size >= mostVerdicts) {
+    known = new Map();
+    verdicts.set(prepared, known);
+  }
+  const key = keyOf(claim, nodes);
+  const verdict = known.get(key) ?? proveDirectly(claim, prepared, nodes);
+  known.set(key, verdict);
+  return verdict;
+};
+
 /** `inside`: as a sub-step of a what-if. */
 const proveClaim = (claim: Claim, prepared: Prepared, nodes: number, inside: boolean): Verdict => {
   const fault = faultIn(claim, prepared);
   if (fault !== undefined) return { verdict: "refused", failed: fault };
-  if (!claim.assume && !claim.steps) return proveDirectly(claim, prepared, nodes);
+  if (!claim.assume && !claim.steps) return (inside ? proveOnce : proveDirectly)(claim, prepared, nodes);
   const verdict = proveWhatIf(claim, prepared, (step) => proveClaim(step, prepared, nodes, true));
   // What is assumed outside may be what makes a what-if's reasons clash: only the outermost must be able to hold.
   return verdict.verdict !== "proved" || inside ? verdict : proveConsistent(claim, prepared, nodes);

@@ -3,7 +3,8 @@ import { remembered } from "../../board/remembered.ts";
 import type { Technique } from "../deduction.ts";
 import { deductionsOf, type Unit, unitOf } from "../unit.ts";
 
-const houseUnits = remembered((board: Board): readonly Unit[] =>
+/** Each complete house by itself. */
+export const houseUnits = remembered((board: Board): readonly Unit[] =>
   board.houses
     .filter(({ complete }) => complete)
     .map(({ id }) => unitOf(board, { rules: [], houses: [id], terms: [] })),
