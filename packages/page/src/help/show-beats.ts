@@ -28,7 +28,6 @@ const fits = (helped: Helped, { because, places, removes }: Step, state: Knowled
   return isNew && byCell(helped, facts).every(isShown);
 };
 
-
 const fitsAll = (helped: Helped, steps: readonly Step[], start: Knowledge): boolean => {
   let state = start;
   return steps.every((step) => {
