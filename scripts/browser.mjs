@@ -86,7 +86,7 @@ export const browsersHere = () => {
 
 /** What to do where there is none. */
 export const noBrowser =
-  "Browser tests are skipped: no Chromium was found; install one (Debian, as root: apt-get install chromium; anywhere: npx playwright-core install chromium-headless-shell) or name it in CHROMIUM_PATH.";
+  "Browser tests are skipped: no Chromium that starts was found; install one (Debian, as root: apt-get install chromium; anywhere: npx playwright-core install chromium-headless-shell) or name it in CHROMIUM_PATH.";
 
 const install = () => {
   console.log("Installing a Chromium for the browser tests (once, about 100 MB) ...");

@@ -1,5 +1,6 @@
-/** Installs what is missing, builds, and runs every check. The last line is `N passed, N failed`. */
+/** Installs what is missing (a browser too, where it can), builds, and runs every check. The last line is `N passed, N failed`. */
 import process from "node:process";
+import { ensureBrowser } from "./browser.mjs";
 import { buildAll } from "./build.mjs";
 import { check } from "./check.mjs";
 import { ensureInstalled } from "./install.mjs";
@@ -16,4 +17,5 @@ const isBuilt = () =>
   );
 
 ensureInstalled();
+ensureBrowser();
 process.exitCode = (await check([await isBuilt()])) ? 0 : 1;

@@ -1,75 +1,8 @@
-import AxeBuilder from "@axe-core/playwright";
-import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { kettle, mill } from "./puzzles.ts";
-import { desktop, inBrowser, phone, type Visitor, visit } from "./visit.ts";
-
-const faultsOn = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`);
-};
-
-/** The page in one state after the other. */
-const states: readonly (readonly [name: string, reach: (visitor: Visitor) => Promise<void>])[] = [
-  ["marks", ({ press }) => press("Tab", "Shift+ArrowRight", "1", "2", "r", "4")],
-  ["settled", ({ press }) => press("Escape", "ArrowDown", "3", "Enter")],
-  [
-    "nudge",
-    async ({ press, page }) => {
-      await press("n");
-      await page.locator(".grade").first().waitFor();
-      await press("n", "n");
-    },
-  ],
-  [
-    "why",
-    async ({ press, page }) => {
-      await press("Escape", "ArrowRight", "w", "3");
-      await page.locator(".help .line").waitFor();
-    },
-  ],
-  [
-    "checked",
-    async ({ press, page }) => {
-      await press("Escape", "4", "Enter", "ArrowRight", "3", "Enter", "k");
-      await page.getByText("Show me where").click();
-    },
-  ],
-  [
-    "settings",
-    async ({ page }) => {
-      await page.getByText("Settings").click();
-    },
-  ],
-];
+import { desktop, inBrowser, phone, visit } from "./visit.ts";
 
 inBrowser("for everyone", () => {
-  test.each(["light", "dark"] as const)("axe finds nothing in any state, %s", async (colorScheme) => {
-    await visit(kettle, { ...desktop, colorScheme }, async (visitor) => {
-      await visitor.helped();
-      expect(await faultsOn(visitor.page)).toEqual([]);
-      for (const [name, reach] of states) {
-        await reach(visitor);
-        expect(await faultsOn(visitor.page), name).toEqual([]);
-      }
-    });
-  });
-
-  test.each(["light", "dark"] as const)("nor on a phone, %s", async (colorScheme) => {
-    await visit(mill, { ...phone, colorScheme }, async ({ page, tap, strip, helped }) => {
-      await helped();
-      await tap("r4c6");
-      await strip("3");
-      expect(await faultsOn(page)).toEqual([]);
-      await strip("A nudge");
-      await page.locator(".grade").first().waitFor();
-      expect(await faultsOn(page)).toEqual([]);
-      await page.getByRole("button", { name: "Back to the board" }).tap();
-      await page.getByRole("button", { name: "Rules" }).tap();
-      expect(await faultsOn(page)).toEqual([]);
-    });
-  });
-
   test("targets on touch are 44 px high, and 320 px is wide enough", async () => {
     await visit(mill, { ...phone, viewport: { width: 320, height: 640 } }, async ({ page, strip, helped }) => {
       await helped();

@@ -160,6 +160,11 @@ const withCheck = (
 ): State => {
   const check = { wrong, settled, open, where };
   if (wrong.length > 0 || open > 0) return saying({ ...state, panel: "check", check }, checkSaid(check));
-  const finished: State = { ...lacking(state, "nudge", "why"), panel: "finish", finished: at - state.began };
+  const finished: State = {
+    ...lacking(state, "nudge", "why"),
+    chosen: [],
+    panel: "finish",
+    finished: at - state.began,
+  };
   return saying(finished, `${title} is finished. Every digit is in its place.`);
 };

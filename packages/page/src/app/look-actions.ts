@@ -43,7 +43,7 @@ export const lookActions: readonly Action[] = [
   }),
   action({
     id: "zoom",
-    label: (state) => (state.zoom > 1 ? "Whole board" : "Zoom"),
+    label: "Zoom",
     run: (state) => ({ ...state, zoom: state.zoom > 1 ? 1 : zooms[2]! }),
   }),
   action({

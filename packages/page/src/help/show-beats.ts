@@ -6,11 +6,11 @@ import {
   isSettled,
   type Knowledge,
   type Plan,
-  type PlanBeat,
   type Step,
 } from "@solvewright/engine";
 import type { Told } from "./asks.ts";
 import type { Helped } from "./helped.ts";
+import { stepsOf } from "./steps-of.ts";
 
 type ByName<T> = Readonly<Record<string, T>>;
 const byCell = <T>({ board }: Helped, of: ByName<T>): [number, T][] =>
@@ -27,8 +27,6 @@ const fits = (helped: Helped, { because, places, removes }: Step, state: Knowled
     byCell(helped, removes).some(([cell, digits]) => digits.some((digit) => has(state.possible[cell]!, digit)));
   return isNew && byCell(helped, facts).every(isShown);
 };
-
-const stepsOf = ({ steps }: Plan, beat: PlanBeat): Step[] => steps.filter(({ n }) => beat.steps.includes(n));
 
 const fitsAll = (helped: Helped, steps: readonly Step[], start: Knowledge): boolean => {
   let state = start;

@@ -21,12 +21,17 @@ export const frameView = (app: App, board: BoardView) => {
     const cell = board.element.clientWidth / size.width;
     if (grid) element.scrollTo((grid.column - 1.4 - extent.left) * cell, (grid.row - 1.4 - extent.top) * cell);
   };
+  /** The cell at hand comes into the middle when the board grows, and else just into sight. */
+  const follow = (state: State, before: State): void => {
+    const where = before.zoom === 1 && state.zoom > 1 ? "center" : "nearest";
+    if (where === "nearest" && state.at === before.at) return;
+    element.querySelector(`[data-cell="${state.at}"]`)?.scrollIntoView({ block: where, inline: where });
+  };
   const update = (state: State, before?: State): void => {
     const zoom = zoomOf(state);
     board.element.style.setProperty("--zoom", String(zoom));
     if (state.lens !== before?.lens) goToGrid(state);
-    if (zoom > 1 && before && state.at !== before.at)
-      element.querySelector(`[data-cell="${state.at}"]`)?.scrollIntoView({ block: "nearest", inline: "nearest" });
+    else if (before && zoom > 1) follow(state, before);
   };
   return { element, update };
 };

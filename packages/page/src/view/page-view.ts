@@ -9,6 +9,8 @@ import { frameView } from "./frame-view.ts";
 import { helpView } from "./help-view.ts";
 import { howElement } from "./how-view.ts";
 import { keepView } from "./keep-view.ts";
+import { outside } from "./outside.ts";
+import { keepRoom } from "./room.ts";
 import { creditElement, rulesElement } from "./rules-view.ts";
 import { stripView } from "./strip-view.ts";
 import { subjectOf } from "./subject.ts";
@@ -28,13 +30,8 @@ const showElement = ({ data }: Ground): HTMLElement | undefined => {
   if (!data.show) return undefined;
   const { name, date, link } = data.show;
   const text = date ? `${name}, ${date}` : name;
-  const safe = link && /^https?:\/\//i.test(link) ? link : undefined;
-  return el(
-    "p",
-    { class: "show" },
-    pen(),
-    safe ? el("a", { href: safe, rel: "noopener noreferrer", target: "_blank" }, text) : text,
-  );
+  const address = outside(link);
+  return el("p", { class: "show" }, pen(), address ? el("a", address, text) : text);
 };
 
 const firstHint = "Digits are marks, in one cell or several. When a cell is down to one, settle it.";
@@ -108,6 +105,8 @@ export const pageView = (app: App, root: HTMLElement): PageView => {
     else delete page.dataset.panel;
     if (state.finished === undefined) delete page.dataset.finished;
     else page.dataset.finished = "";
+    if (state.zoom > 1) page.dataset.zoomed = "";
+    else delete page.dataset.zoomed;
     page.dataset.helper = state.helper;
     page.dataset.strip = state.settings.strip || touch.matches ? "on" : "off";
     board.update(state, before);
@@ -122,6 +121,7 @@ export const pageView = (app: App, root: HTMLElement): PageView => {
   app.watch(update);
   touch.addEventListener("change", () => update(app.state(), app.state()));
   root.replaceChildren(page);
+  keepRoom(page, { head, strip: strip.element, side });
   return {
     board,
     update,

@@ -3,6 +3,7 @@ import { boardScene, boardSvg, type Extent, extentOf, grown, type RuleText, toge
 import type { Ground } from "../solve/ground.ts";
 import { curly } from "../words/curly.ts";
 import { drawing, el } from "./el.ts";
+import { outside } from "./outside.ts";
 
 interface Window {
   readonly row: number;
@@ -132,8 +133,8 @@ export const rulesElement = (ground: Ground, subject: Board): HTMLElement => {
 export const creditElement = ({ data }: Ground): HTMLElement => {
   const names = data.setters.flatMap(({ name, link }, k) => {
     const before = k === 0 ? "" : k === data.setters.length - 1 ? " and " : ", ";
-    const safe = link && /^https?:\/\//i.test(link) ? link : undefined;
-    return [before, safe ? el("a", { href: safe, rel: "noopener noreferrer", target: "_blank" }, name) : name];
+    const address = outside(link);
+    return [before, address ? el("a", address, name) : name];
   });
   return el("p", { class: "by" }, ...(names.length > 0 ? ["by ", ...names] : ["setter not named yet"]));
 };

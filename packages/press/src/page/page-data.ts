@@ -38,11 +38,21 @@ export interface RuleText {
   readonly notes: readonly string[];
 }
 
+/** Where the video can be watched, and when in it a cell was settled, in seconds through the edit. No digit is in it. */
+export interface MomentsData {
+  /** A web address in which `{seconds}` stands for the time. */
+  readonly address: string;
+  /** By cell name. */
+  readonly cells: Readonly<Record<string, number>>;
+}
+
 /** The show that the page goes with. */
 export interface ShowData {
   readonly name: string;
   readonly date?: string;
   readonly link?: string;
+  /** Where there is a take. */
+  readonly moments?: MomentsData;
 }
 
 /**

@@ -7,6 +7,9 @@ import { hiddenSet, locked, nakedSet, seenEverywhere, smallerGridLeaves, visible
 import { lastCell, onlyDigit, onlyPlace, onlyPlaceByClues } from "./singles.ts";
 import { contradiction, whatIf } from "./what-if.ts";
 
+/** Small reasons may have lost the digit that is seen: then a clue alone leaves no room for it. */
+const seenOrJoint: Phrase = (telling) => (telling.deduction.because.facts.size > 0 ? visibleBlock : joint)(telling);
+
 /** How each technique is said; a test holds this list against the registry of techniques. */
 export const phrases: Readonly<Record<string, Phrase>> = {
   "last-cell": lastCell,
@@ -38,7 +41,7 @@ export const phrases: Readonly<Record<string, Phrase>> = {
   "w-wing": eitherWay,
   "remote-pair": eitherWay,
   "either-way": eitherWay,
-  "visible-block": visibleBlock,
+  "visible-block": seenOrJoint,
   contradiction,
   "what-if": whatIf,
   "long-what-if": whatIf,
