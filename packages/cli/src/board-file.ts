@@ -1,5 +1,5 @@
 import { readFile } from "node:fs/promises";
-import { type Board, cellNamed, fingerprint, has, type Position } from "@solvewright/engine";
+import { type Board, cellNamed, fingerprint, has, type Position, type SpotFact } from "@solvewright/engine";
 import * as z from "zod/mini";
 import { badUsage } from "./faults.ts";
 import { printable } from "./printable.ts";
@@ -27,8 +27,21 @@ const parsed = (text: string, file: string): unknown => {
   }
 };
 
+const misfitSpot = (board: Board, { digit, house, cells }: SpotFact): string | undefined => {
+  const within = board.house(house)?.cells ?? board.rule(house)?.cells;
+  if (!within) return `${house} is no house or rule of this puzzle`;
+  if (cells.length === 0) return `no place is marked for ${digit} in ${house}`;
+  for (const name of cells) {
+    const cell = cellNamed(board.canvas, name);
+    if (cell === undefined) return `${name} is no cell of this puzzle`;
+    if (!within.includes(cell)) return `${name} does not lie in ${house}`;
+    if (!has(board.domains[cell]!, digit)) return `${name} can't hold ${digit}`;
+  }
+  return undefined;
+};
+
 /** The first entry that does not fit the puzzle. */
-const misfitIn = (board: Board, { settled, marks }: Position): string | undefined => {
+const misfitIn = (board: Board, { settled, marks, spots }: Position): string | undefined => {
   const entries = [...Object.entries(settled).map(([name, one]) => [name, [one]] as const), ...Object.entries(marks)];
   for (const [name, digits] of entries) {
     const cell = cellNamed(board.canvas, name);
@@ -36,7 +49,7 @@ const misfitIn = (board: Board, { settled, marks }: Position): string | undefine
     const odd = digits.find((each) => !has(board.domains[cell]!, each));
     if (odd !== undefined) return `${name} can't hold ${odd}`;
   }
-  return undefined;
+  return spots.map((spot) => misfitSpot(board, spot)).find((misfit) => misfit !== undefined);
 };
 
 const textOf = async (file: string): Promise<string> => {
@@ -57,6 +70,6 @@ export const positionIn = async (file: string, board: Board): Promise<Position> 
   if (data.puzzle !== fingerprint(board.puzzle))
     throw refused(file, "this board belongs to another puzzle", `one whose puzzle is ${fingerprint(board.puzzle)}`);
   const misfit = misfitIn(board, data);
-  if (misfit) throw refused(file, misfit, "cells and digits of this puzzle");
+  if (misfit) throw refused(file, misfit, "cells, digits and houses of this puzzle");
   return data;
 };

@@ -7,7 +7,7 @@ export { compile } from "./board/compile.ts";
 export { digitsOf, has, listOf } from "./board/digits.ts";
 export { digitAt, isSettled, type Knowledge, startOf, withPlaced, withRemoved } from "./board/knowledge.ts";
 export { namedDigits } from "./board/named-digits.ts";
-export { knownFrom, type Position, wrongIn } from "./board/position.ts";
+export { clashingIn, knownFrom, type Position, wrongIn, wrongMarksIn, wrongSpotsIn } from "./board/position.ts";
 export { after, afterStep } from "./deduce/after.ts";
 export { type Burst, burstFrom } from "./deduce/chain.ts";
 export { claimOf } from "./deduce/claim.ts";
