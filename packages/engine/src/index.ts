@@ -37,6 +37,16 @@ export type { Draft, Grid, Problem, Puzzle, RuleEntry, Setter } from "./puzzle/p
 export { type Reading, read } from "./puzzle/read.ts";
 export { schemaOf } from "./puzzle/schema.ts";
 export { write } from "./puzzle/write.ts";
+export { guessOf, type Place as PausePlace, scarcity, unfitted, type Weights } from "./reach/guess.ts";
+export type { Measures } from "./reach/measures.ts";
+export {
+  type Reach,
+  type ReachOptions,
+  type ReachProgress,
+  reaching,
+  type Stretch,
+  type Viewer,
+} from "./reach/reach.ts";
 export type { Words } from "./rules/contract.ts";
 export { nearest } from "./rules/nearest.ts";
 export { kinds } from "./rules/registry.ts";
@@ -58,6 +68,7 @@ export { compareWording, type Wording } from "./soundness/wording.ts";
 export { answerLine } from "./speech/english/answer.ts";
 export { aDigit, capital, counted, digitsSaid, listed } from "./speech/english/counts.ts";
 export { type Nouns, nounsFor } from "./speech/english/nouns.ts";
+export { pausesSaid, reachLines, viewersSaid } from "./speech/english/reach.ts";
 export { introductions } from "./speech/english/rules.ts";
 export { assumptionLine, mendLine, mendParts, wordingLines } from "./speech/english/soundness.ts";
 export { type About, type Part, textOf, wordsIn } from "./speech/line.ts";

@@ -3,6 +3,7 @@ import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
 import { manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
+import { reachSchema } from "./reach.ts";
 import { teachSchema } from "./teach.ts";
 import { unplannedSchema } from "./unplanned.ts";
 import { whySchema } from "./why.ts";
@@ -12,6 +13,7 @@ export const schemas = {
   check: checkSchema,
   "check-line": checkLineSchema,
   why: whySchema,
+  reach: reachSchema,
   pack: packSchema,
   manifest: manifestSchema,
   teach: teachSchema,
