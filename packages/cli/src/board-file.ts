@@ -1,5 +1,13 @@
 import { readFile } from "node:fs/promises";
-import { type Board, cellNamed, fingerprint, has, type Position, type SpotFact } from "@solvewright/engine";
+import {
+  type Board,
+  cellNamed,
+  fingerprint,
+  has,
+  type Position,
+  type Settling,
+  type SpotFact,
+} from "@solvewright/engine";
 import * as z from "zod/mini";
 import { badUsage } from "./faults.ts";
 import { printable } from "./printable.ts";
@@ -60,13 +68,31 @@ const textOf = async (file: string): Promise<string> => {
   }
 };
 
+const piece = z.object({ settled: z.optional(z.string()), to: z.optional(z.unknown()) });
+const entries = z.array(z.object({ at: z.number().check(z.minimum(0)), change: z.array(piece) }));
+const testersForm = z.object({ board: z.literal(1), puzzle: z.string(), entries: z._default(entries, []) });
+
+const wrongForm = (file: string, [issue]: readonly z.core.$ZodIssue[]) =>
+  refused(file, `${issue!.path.join("/") || "the file"} is not as it should be`, issue!.message);
+
+/** What a tester settled and when, from a board file; undefined where it belongs to another puzzle. */
+export const settlingsIn = async (file: string, board: Board): Promise<Settling[] | undefined> => {
+  const { success, data, error } = testersForm.safeParse(parsed(await textOf(file), file));
+  if (!success) throw wrongForm(file, error.issues);
+  if (data.puzzle !== fingerprint(board.puzzle)) return undefined;
+  return data.entries.flatMap(({ at, change }) =>
+    change.flatMap(({ settled, to }): Settling[] => {
+      const cell = settled === undefined ? undefined : cellNamed(board.canvas, settled);
+      if (cell === undefined) return [];
+      return [{ at, cell, ...(typeof to === "number" ? { digit: to } : {}) }];
+    }),
+  );
+};
+
 /** Where a solver of this puzzle stands, from a board file. */
 export const positionIn = async (file: string, board: Board): Promise<Position> => {
   const { success, data, error } = form.safeParse(parsed(await textOf(file), file));
-  if (!success) {
-    const [issue] = error.issues;
-    throw refused(file, `${issue!.path.join("/") || "the file"} is not as it should be`, issue!.message);
-  }
+  if (!success) throw wrongForm(file, error.issues);
   if (data.puzzle !== fingerprint(board.puzzle))
     throw refused(file, "this board belongs to another puzzle", `one whose puzzle is ${fingerprint(board.puzzle)}`);
   const misfit = misfitIn(board, data);

@@ -37,16 +37,8 @@ export type { Draft, Grid, Problem, Puzzle, RuleEntry, Setter } from "./puzzle/p
 export { type Reading, read } from "./puzzle/read.ts";
 export { schemaOf } from "./puzzle/schema.ts";
 export { write } from "./puzzle/write.ts";
-export { guessOf, type Place as PausePlace, scarcity, unfitted, type Weights } from "./reach/guess.ts";
-export type { Measures } from "./reach/measures.ts";
-export {
-  type Reach,
-  type ReachOptions,
-  type ReachProgress,
-  reaching,
-  type Stretch,
-  type Viewer,
-} from "./reach/reach.ts";
+export { type Reach, reaching, reguessed, type Stretch } from "./reach/reach.ts";
+export { type Settling, type Tested, testedBy } from "./reach/testers.ts";
 export type { Words } from "./rules/contract.ts";
 export { nearest } from "./rules/nearest.ts";
 export { kinds } from "./rules/registry.ts";

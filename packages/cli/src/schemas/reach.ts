@@ -45,6 +45,25 @@ export const reachSchema = z.strictObject({
     .describe(
       "Of dependency and refutation, as published for classic puzzles; errors are standard errors of the mean.",
     ),
+  testers: z.optional(
+    z.strictObject({
+      testers: count,
+      pauses: count.describe("The first of each tester is left out."),
+      correlation: z.optional(
+        z
+          .strictObject({ mean: z.number(), error: z.optional(z.number()) })
+          .describe("Spearman's, of the unfitted guess, averaged over testers."),
+      ),
+      fit: z.optional(
+        z.strictObject({
+          weights: z.strictObject({ always: z.number(), thought: z.number(), looking: z.number() }),
+          error: z.number().describe("Mean distance in seconds from a tester who was left out."),
+          errorOfMiddle: z.number().describe("The same with no guess but the middle pause."),
+          better: z.boolean(),
+        }),
+      ),
+    }),
+  ),
   say: z.string(),
 });
 

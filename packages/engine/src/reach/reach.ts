@@ -3,12 +3,11 @@ import { isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import { type Burst, type Chain, chainOf } from "../deduce/chain.ts";
 import { effortOf } from "../deduce/effort.ts";
-import { gather } from "../deduce/gather.ts";
 import type { Prove } from "../deduce/judge.ts";
-import { techniques } from "../deduce/registry.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { guessOf, type Place, unfitted, type Weights } from "./guess.ts";
 import { type MeasureOptions, type Measures, measuring } from "./measures.ts";
+import { openAt } from "./open-at.ts";
 
 /** How far a viewer of one level comes alone. */
 export interface Viewer {
@@ -47,7 +46,6 @@ export interface ReachProgress {
 }
 
 export interface ReachOptions {
-  readonly weights?: Weights;
   readonly measures?: MeasureOptions;
 }
 
@@ -87,14 +85,8 @@ const effortIn = (burst: Burst, from: Knowledge, board: Board): number => {
   return effort;
 };
 
-const newcomers = techniques.filter(({ level }) => level === 1);
-
-/** Cells that a newcomer's step settles. */
-const openAt = (known: Knowledge, board: Board): number =>
-  new Set(gather(known, board, newcomers).flatMap(({ places }) => [...places.keys()])).size;
-
 /** What each digit of the way asks, in the order in which reasoning finds them. */
-const wayOf = (board: Board, { bursts }: Chain, weights: Weights): Stretch[] => {
+const wayOf = (board: Board, { bursts }: Chain): Stretch[] => {
   let known = startOf(board);
   return bursts.flatMap((burst) => {
     const open = openAt(known, board);
@@ -107,7 +99,7 @@ const wayOf = (board: Board, { bursts }: Chain, weights: Weights): Stretch[] => 
       .filter(([cell]) => !isSettled(before, cell));
     if (cell === undefined || digit === undefined) return [];
     const alsoThere = rest.map(([cell, digit]) => ({ cell, digit, level, effort: 0, open, pause: 0 }));
-    return [{ cell, digit, level, ...place, pause: guessOf(place, weights) }, ...alsoThere];
+    return [{ cell, digit, level, ...place, pause: guessOf(place, unfitted) }, ...alsoThere];
   });
 };
 
@@ -123,6 +115,12 @@ const pausesIn = (way: readonly Stretch[]): number[] => {
     .slice(0, mostPauses);
 };
 
+/** The same guessed by other weights. */
+export const reguessed = (reach: Reach, weights: Weights): Reach => {
+  const way = reach.way.map((stretch) => ({ ...stretch, pause: guessOf(stretch, weights) }));
+  return { ...reach, way, pauses: pausesIn(way) };
+};
+
 /**
  * Who gets through a board with one solution alone, and where they are likely to pause. Relative: no share of viewers
  * is claimed. Yields progress; the caller may stop.
@@ -130,10 +128,10 @@ const pausesIn = (way: readonly Stretch[]): number[] => {
 export function* reaching(
   board: Board,
   prove: Prove,
-  { weights = unfitted, measures = {} }: ReachOptions = {},
+  { measures = {} }: ReachOptions = {},
 ): Generator<ReachProgress, Reach> {
   const { viewers, chain } = yield* walked(board, prove);
-  const way = wayOf(board, chain, weights);
+  const way = wayOf(board, chain);
   const work = measuring(board, measures);
   let step = work.next();
   for (; !step.done; step = work.next()) yield { stage: "measures", share: step.value.run / step.value.of };

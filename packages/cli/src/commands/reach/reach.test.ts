@@ -1,9 +1,14 @@
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { accept, fingerprint, read } from "@solvewright/engine";
 import { describe, expect, test } from "vitest";
+import { randomFrom } from "../../../../engine/test-kit/random.ts";
 import { asked } from "../../../test-kit/asked.ts";
-import { reachSchema } from "../../schemas/reach.ts";
+import { type ReachForm, reachSchema } from "../../schemas/reach.ts";
+
+type Stretch = ReachForm["way"][number];
 
 const folder = mkdtempSync(join(tmpdir(), "solvewright-"));
 const file = (name: string, text: string): string => {
@@ -67,4 +72,48 @@ describe("reach", () => {
     expect(out).toMatch(/^More than one solution/);
   });
   test("stopped", async () => expect((await asked(["reach", easy], () => true)).code).toBe(3));
+});
+
+describe("testers", () => {
+  const mill = fileURLToPath(new URL("../../../../../examples/market-stall.puzzle.yaml", import.meta.url));
+  const print = fingerprint(accept(read(readFileSync(mill, "utf8")))!);
+  const testers = mkdtempSync(join(tmpdir(), "solvewright-"));
+  /** A tester who goes the guessed way and pauses as long as `seconds` says; the first digit comes at once. */
+  const save = (name: string, way: readonly Stretch[], seconds: (stretch: Stretch) => number, puzzle = print): void => {
+    let at = 0;
+    const entries = way.map((stretch, k) => {
+      if (k > 0) at += 1000 * seconds(stretch);
+      return { at, did: "settle", change: [{ settled: stretch.cell, from: null, to: stretch.digit }] };
+    });
+    writeFileSync(
+      join(testers, name),
+      JSON.stringify({ board: 1, puzzle, settled: {}, marks: {}, spots: [], entries }),
+    );
+  };
+  test("their times are compared with the guess, and weights that made them are found", async () => {
+    const { way } = await formOf(mill);
+    for (const name of ["a", "b", "c"]) save(`${name}.json`, way, ({ effort }) => 5 + 7 * effort);
+    save("other.json", way, () => 1, "0000");
+    const { testers: tested, way: again } = await formOf(mill, "--testers", testers);
+    expect(tested).toMatchObject({ testers: 3, pauses: 3 * (way.length - 1), fit: { better: true } });
+    expect(tested!.fit!.error).toBeLessThan(0.1);
+    expect(tested!.fit!.weights.always).toBeCloseTo(5, 0);
+    expect(tested!.fit!.weights.thought).toBeCloseTo(7, 1);
+    expect(tested!.correlation!.mean).toBeGreaterThan(0.6);
+    expect(again[0]!.pause).toBeCloseTo(5 + 7 * way[0]!.effort, 0);
+    expect((await asked(["reach", mill, "--testers", testers])).err).toContain("One of the files belongs to another");
+  });
+  test("times without rhyme are not fitted to", async () => {
+    const { way } = await formOf(mill);
+    const random = randomFrom(3);
+    for (const name of ["a", "b", "c"]) save(`${name}.json`, way, () => 1 + random.below(60));
+    const { testers: tested } = await formOf(mill, "--testers", testers);
+    expect(Math.abs(tested!.correlation!.mean)).toBeLessThan(0.4);
+    expect(tested!.fit!.error).toBeGreaterThan(8);
+  });
+  test("what is no board file is refused", async () => {
+    writeFileSync(join(testers, "odd.json"), "{}");
+    expect((await asked(["reach", mill, "--testers", testers])).code).toBe(2);
+    expect((await asked(["reach", mill, "--testers", join(testers, "nowhere")])).code).toBe(2);
+  });
 });

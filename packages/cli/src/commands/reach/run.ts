@@ -1,5 +1,15 @@
 import { dirname } from "node:path";
-import { type Board, counted, pausesSaid, type Reach, reaching, reachLines, viewersSaid } from "@solvewright/engine";
+import {
+  type Board,
+  counted,
+  pausesSaid,
+  type Reach,
+  reaching,
+  reachLines,
+  reguessed,
+  type Tested,
+  viewersSaid,
+} from "@solvewright/engine";
 import { oneLine, reachStrip } from "@solvewright/press";
 import { besleyCss } from "@solvewright/press/files";
 import type { Asked, Run } from "../../command.ts";
@@ -12,6 +22,7 @@ import { watchedProver } from "../../show.ts";
 import { toDisk } from "../../to-disk.ts";
 import { wrapped } from "../../wrapped.ts";
 import { writeWhole } from "../../write-whole.ts";
+import { testersIn, testersSaid } from "./testers.ts";
 
 const stages = { viewers: "Solving as each level of viewer", measures: "Measuring" };
 
@@ -28,7 +39,7 @@ const reachOf = (board: Board, asked: Asked): Reach =>
 const hundredths = (number: number): number => Math.round(number * 100) / 100;
 
 /** As others may build on it (schemas/reach.ts). */
-export const machineForm = (board: Board, reach: Reach): ReachForm => ({
+const machineForm = (board: Board, reach: Reach, tested: Tested | undefined): ReachForm => ({
   open: reach.open,
   viewers: reach.viewers.map((viewer) => ({ ...viewer, called: viewersSaid(viewer.level) })),
   way: reach.way.map(({ cell, effort, pause, ...rest }) => ({
@@ -46,6 +57,7 @@ export const machineForm = (board: Board, reach: Reach): ReachForm => ({
     refutation: hundredths(reach.measures.refutation),
     refutationError: hundredths(reach.measures.refutationError),
   },
+  ...(tested ? { testers: tested } : {}),
   say: reachLines(board, reach).join(" "),
 });
 
@@ -60,7 +72,7 @@ const measuresSaid = ({ measures, effort }: Reach): string[] => {
   ];
 };
 
-const inWords = (board: Board, reach: Reach, width: number): string[] =>
+const inWords = (board: Board, reach: Reach, tested: Tested | undefined, width: number): string[] =>
   [
     ...reachLines(board, reach),
     "",
@@ -68,6 +80,7 @@ const inWords = (board: Board, reach: Reach, width: number): string[] =>
     ...pausesSaid(board, reach).map((line, k) => `  ${k + 1}  ${line}.`),
     "",
     ...measuresSaid(reach),
+    ...(tested ? ["", ...testersSaid(tested)] : []),
   ].flatMap((line) => (line === "" ? [""] : wrapped(printable(line), Math.min(width, 88), "")));
 
 const drawn = (file: string, board: Board, reach: Reach, isDark: boolean): Promise<void> => {
@@ -85,10 +98,13 @@ export const run: Run = async (asked) => {
   const board = await boardIn(words[0]!, out);
   const solution = onlySolution(board, asked);
   if (typeof solution === "number") return solution;
-  const reach = unlessStopped(() => reachOf(board, asked));
-  if (!reach) return stoppedAt(asked, "Exactly one solution, but not who gets through yet.", { verdict: "one" });
-  if (flags.json) out.json(machineForm(board, reach));
-  else for (const line of inWords(board, reach, out.width)) out.line(line);
+  const made = unlessStopped(() => reachOf(board, asked));
+  if (!made) return stoppedAt(asked, "Exactly one solution, but not who gets through yet.", { verdict: "one" });
+  const tested =
+    typeof flags.testers === "string" ? await testersIn(flags.testers, board, made, solution, out) : undefined;
+  const reach = tested?.fit?.better ? reguessed(made, tested.fit.weights) : made;
+  if (flags.json) out.json(machineForm(board, reach, tested));
+  else for (const line of inWords(board, reach, tested, out.width)) out.line(line);
   if (typeof flags.picture === "string") await drawn(flags.picture, board, reach, flags.dark === true);
   return reach.viewers.some(({ through }) => through) ? 0 : 1;
 };
