@@ -29,6 +29,7 @@ export { definitionOf } from "./prove/definition.ts";
 export { cellsOfRelation } from "./prove/form.ts";
 export { prove } from "./prove/prove.ts";
 export { accept } from "./puzzle/accept.ts";
+export { canonicalName } from "./puzzle/canonical.ts";
 export type { Canvas, Cell, Place } from "./puzzle/canvas.ts";
 export { canvasOf, cellNamed, nameOf, placeOf } from "./puzzle/canvas.ts";
 export { decode } from "./puzzle/decode.ts";

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { assessSchema } from "./assess.ts";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
 import { manifestSchema, packSchema } from "./pack.ts";
@@ -14,6 +15,7 @@ export const schemas = {
   "check-line": checkLineSchema,
   why: whySchema,
   reach: reachSchema,
+  assess: assessSchema,
   pack: packSchema,
   manifest: manifestSchema,
   teach: teachSchema,
