@@ -1,5 +1,13 @@
 import { readFile } from "node:fs/promises";
-import { type Board, cellNamed, fingerprint, has, type Position } from "@solvewright/engine";
+import {
+  type Board,
+  cellNamed,
+  fingerprint,
+  has,
+  type Position,
+  type Settling,
+  type SpotFact,
+} from "@solvewright/engine";
 import * as z from "zod/mini";
 import { badUsage } from "./faults.ts";
 import { printable } from "./printable.ts";
@@ -27,8 +35,21 @@ const parsed = (text: string, file: string): unknown => {
   }
 };
 
+const misfitSpot = (board: Board, { digit, house, cells }: SpotFact): string | undefined => {
+  const within = board.house(house)?.cells ?? board.rule(house)?.cells;
+  if (!within) return `${house} is no house or rule of this puzzle`;
+  if (cells.length === 0) return `no place is marked for ${digit} in ${house}`;
+  for (const name of cells) {
+    const cell = cellNamed(board.canvas, name);
+    if (cell === undefined) return `${name} is no cell of this puzzle`;
+    if (!within.includes(cell)) return `${name} does not lie in ${house}`;
+    if (!has(board.domains[cell]!, digit)) return `${name} can't hold ${digit}`;
+  }
+  return undefined;
+};
+
 /** The first entry that does not fit the puzzle. */
-const misfitIn = (board: Board, { settled, marks }: Position): string | undefined => {
+const misfitIn = (board: Board, { settled, marks, spots }: Position): string | undefined => {
   const entries = [...Object.entries(settled).map(([name, one]) => [name, [one]] as const), ...Object.entries(marks)];
   for (const [name, digits] of entries) {
     const cell = cellNamed(board.canvas, name);
@@ -36,7 +57,7 @@ const misfitIn = (board: Board, { settled, marks }: Position): string | undefine
     const odd = digits.find((each) => !has(board.domains[cell]!, each));
     if (odd !== undefined) return `${name} can't hold ${odd}`;
   }
-  return undefined;
+  return spots.map((spot) => misfitSpot(board, spot)).find((misfit) => misfit !== undefined);
 };
 
 const textOf = async (file: string): Promise<string> => {
@@ -47,16 +68,34 @@ const textOf = async (file: string): Promise<string> => {
   }
 };
 
+const piece = z.object({ settled: z.optional(z.string()), to: z.optional(z.unknown()) });
+const entries = z.array(z.object({ at: z.number().check(z.minimum(0)), change: z.array(piece) }));
+const testersForm = z.object({ board: z.literal(1), puzzle: z.string(), entries: z._default(entries, []) });
+
+const wrongForm = (file: string, [issue]: readonly z.core.$ZodIssue[]) =>
+  refused(file, `${issue!.path.join("/") || "the file"} is not as it should be`, issue!.message);
+
+/** What a tester settled and when, from a board file; undefined where it belongs to another puzzle. */
+export const settlingsIn = async (file: string, board: Board): Promise<Settling[] | undefined> => {
+  const { success, data, error } = testersForm.safeParse(parsed(await textOf(file), file));
+  if (!success) throw wrongForm(file, error.issues);
+  if (data.puzzle !== fingerprint(board.puzzle)) return undefined;
+  return data.entries.flatMap(({ at, change }) =>
+    change.flatMap(({ settled, to }): Settling[] => {
+      const cell = settled === undefined ? undefined : cellNamed(board.canvas, settled);
+      if (cell === undefined) return [];
+      return [{ at, cell, ...(typeof to === "number" ? { digit: to } : {}) }];
+    }),
+  );
+};
+
 /** Where a solver of this puzzle stands, from a board file. */
 export const positionIn = async (file: string, board: Board): Promise<Position> => {
   const { success, data, error } = form.safeParse(parsed(await textOf(file), file));
-  if (!success) {
-    const [issue] = error.issues;
-    throw refused(file, `${issue!.path.join("/") || "the file"} is not as it should be`, issue!.message);
-  }
+  if (!success) throw wrongForm(file, error.issues);
   if (data.puzzle !== fingerprint(board.puzzle))
     throw refused(file, "this board belongs to another puzzle", `one whose puzzle is ${fingerprint(board.puzzle)}`);
   const misfit = misfitIn(board, data);
-  if (misfit) throw refused(file, misfit, "cells and digits of this puzzle");
+  if (misfit) throw refused(file, misfit, "cells, digits and houses of this puzzle");
   return data;
 };

@@ -3,6 +3,7 @@ type Job = (message: never, stopped: () => boolean) => unknown;
 
 /** What other threads can be asked to do. */
 export const jobs = {
+  assess: async (): Promise<Job> => (await import("./commands/assess/assess-one.ts")).assessOne,
   "judge-lines": async (): Promise<Job> => (await import("./commands/check/judge-lines.ts")).judgeLines,
 };
 

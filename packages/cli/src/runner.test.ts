@@ -171,10 +171,46 @@ describe("why from a board", () => {
     ["another puzzle's", { puzzle: "0" }],
     ["with a cell that is none", { settled: { r9c9: 1 } }],
     ["with a digit that can't be", { marks: { r1c3: [9] } }],
+    ["with a spot mark in no house", { spots: [{ digit: 1, house: "main/row/9", cells: ["r1c3"] }] }],
+    ["with a spot mark outside its house", { spots: [{ digit: 1, house: "main/row/1", cells: ["r2c3"] }] }],
+    ["with a spot mark in no cell", { spots: [{ digit: 1, house: "main/row/1", cells: ["r9c9"] }] }],
   ])("a board file %s is refused", async (_, content) => {
     const { code, err } = await asked(["why", one, "r1c3", "3", "--board", board("odd.json", content)]);
     expect(code).toBe(2);
     expect(err).toContain("Right: ");
+  });
+  test("marks that leave the right digit or place out are pointed out and left aside", async () => {
+    const spots = [
+      { digit: 4, house: "main/row/2", cells: ["r2c3", "r2c4"] },
+      { digit: 1, house: "main/row/2", cells: ["r2c3", "r2c4"] },
+    ];
+    const found = await answer("r2c3", "4", "--board", board("marks.json", { marks: { r3c2: [3, 4] }, spots }));
+    expect(found).toMatchObject({ answer: "cannot", wrongMarks: ["r3c2"], wrongSpots: [spots[0]] });
+    expect(found.say).toMatch(/^The marks in row 3, column 2 leave .* The places marked for 4 in row 2 leave /);
+  });
+  test("a spot mark that is right takes the digit out of the rest of its house", async () => {
+    const spots = [{ digit: 4, house: "main/column/2", cells: ["r2c2", "r3c2"] }];
+    const found = await answer("r4c2", "4", "--board", board("spots.json", { spots }));
+    expect(found.answer).toBe("cannot");
+    expect(found.steps).toHaveLength(1);
+  });
+  test("where there are several solutions the board is taken as it stands, but for entries that clash", async () => {
+    const path = join(folder, "several.json");
+    const puzzle = fingerprint(accept(read(readFileSync(several, "utf8")))!);
+    writeFileSync(path, JSON.stringify({ board: 1, puzzle, settled: { r2c3: 2, r4c4: 3, r4c1: 3 } }));
+    const { out } = await asked(["why", several, "r2c4", "2", "--board", path, "--json"]);
+    const found = JSON.parse(out);
+    expect(found).toMatchObject({ answer: "cannot", wrong: ["r4c4", "r4c1"] });
+    expect(found.steps[0].because.facts).toEqual({ r2c3: [2] });
+    expect(found.say).toMatch(/^This puzzle does not have exactly one solution/);
+  });
+  test("two boards at once are refused", async () => {
+    const path = board("two.json", { settled: {} });
+    const { code, err } = await asked(["why", one, "r1c3", "1", "--at", "1", "--board", path]);
+    expect({ code, err }).toEqual({
+      code: 2,
+      err: "--at and --board each name a board to ask from. Give one of them.\n",
+    });
   });
   test("a beat that is none is refused, saying which there are", async () =>
     expect((await asked(["why", one, "r1c3", "1", "--at", "99"])).err).toMatch(

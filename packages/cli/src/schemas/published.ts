@@ -1,8 +1,10 @@
 import * as z from "zod";
+import { assessSchema } from "./assess.ts";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
 import { manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
+import { reachSchema } from "./reach.ts";
 import { teachSchema } from "./teach.ts";
 import { unplannedSchema } from "./unplanned.ts";
 import { whySchema } from "./why.ts";
@@ -12,6 +14,8 @@ export const schemas = {
   check: checkSchema,
   "check-line": checkLineSchema,
   why: whySchema,
+  reach: reachSchema,
+  assess: assessSchema,
   pack: packSchema,
   manifest: manifestSchema,
   teach: teachSchema,

@@ -7,9 +7,12 @@ import {
   cellNamed,
   claimOf,
   type Deduction,
+  definitionOf,
   judgeOf,
   type Knowledge,
+  limitsOf,
   listed,
+  type Nouns,
   nounsFor,
   type Position,
   phrase,
@@ -28,7 +31,7 @@ import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { soundnessOf, watchedProver } from "../../show.ts";
 import { drawTo } from "./picture.ts";
-import { startFor } from "./start.ts";
+import { type Start, startFor } from "./start.ts";
 
 const cellIn = ({ canvas }: Board, name: string): Cell => {
   const cell = cellNamed(canvas, name);
@@ -48,6 +51,11 @@ const digitIn = (word: string): number => {
   throw badUsage(`${printable(word)} is no digit.`, { read: word, right: "a digit" });
 };
 
+const twoBoards = badUsage("--at and --board each name a board to ask from. Give one of them.", {
+  read: "--at and --board together",
+  right: "--at <beat> or --board <file>",
+});
+
 const questionIn = (board: Board, [, cell, digit]: Asked["words"]): WhyQuestion => ({
   cell: cellIn(board, cell!),
   ...(digit === undefined ? {} : { digit: digitIn(digit) }),
@@ -55,29 +63,59 @@ const questionIn = (board: Board, [, cell, digit]: Asked["words"]): WhyQuestion 
 
 /** The steps of an answer as the outside sees them, each said in the state that those before it leave. */
 const stepsFrom = (board: Board, start: Knowledge, deductions: readonly Deduction[]): Step[] => {
+  const about = definitionOf(board);
   let state = start;
   return deductions.map((deduction, k) => {
     const say = phrase(deduction, state, board, "placed");
     state = after(state, board, deduction);
     const { technique, level } = deduction;
+    const claim = claimOf(board, deduction);
     return {
       n: k + 1,
       technique,
       level,
-      ...claimOf(board, deduction),
+      ...claim,
+      because: { ...claim.because, limits: limitsOf(board, about, deduction) },
       say: textOf(say),
       seconds: 0,
     };
   });
 };
 
-/** What is wrong on the asker's board comes before the answer. */
-const wrongSaid = (board: Board, wrong: readonly string[]): string[] => {
-  if (wrong.length === 0) return [];
+const cellsSaid = (board: Board, names: readonly string[]): string => {
   const nouns = nounsFor(board, "placed");
-  const cells = listed(wrong.map((name) => nouns.cell(cellNamed(board.canvas, name)!)));
-  return [`${capital(cells)} ${wrong.length === 1 ? "is" : "are"} wrong on this board, and left aside here.`];
+  return listed(names.map((name) => nouns.cell(cellNamed(board.canvas, name)!)));
 };
+
+const wrongSaid = (board: Board, wrong: readonly string[]): string[] =>
+  wrong.length === 0
+    ? []
+    : [
+        `${capital(cellsSaid(board, wrong))} ${wrong.length === 1 ? "is" : "are"} wrong on this board, and left aside here.`,
+      ];
+
+const wrongMarksSaid = (board: Board, { wrongMarks, wrongSpots }: Start): string[] => {
+  const nouns = nounsFor(board, "placed");
+  const spots = wrongSpots.map(({ digit, house }) => `for ${digit} in ${houseSaid(board, nouns, house)}`);
+  return [
+    ...(wrongMarks.length > 0 ? [`The marks in ${cellsSaid(board, wrongMarks)} leave the right digit out.`] : []),
+    ...(spots.length > 0 ? [`The places marked ${listed(spots)} leave the right one out.`] : []),
+  ];
+};
+
+const houseSaid = (board: Board, nouns: Nouns, id: string): string =>
+  board.house(id) ? nouns.house(id) : nouns.rule(id);
+
+/** What is wrong on the asker's board comes before the answer. */
+const boardSaid = (board: Board, start: Start): string[] => [
+  ...(start.onTrust
+    ? [
+        "This puzzle does not have exactly one solution, so the digits on this board are taken as they stand, its marks left aside.",
+      ]
+    : []),
+  ...wrongSaid(board, start.wrong),
+  ...wrongMarksSaid(board, start),
+];
 
 const answered = (board: Board, question: WhyQuestion, position: Position | undefined, asked: Asked) => {
   const { verdict, solutions } = soundnessOf(board, asked);
@@ -91,16 +129,17 @@ const answered = (board: Board, question: WhyQuestion, position: Position | unde
 
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
+  if (typeof flags.at === "string" && typeof flags.board === "string") throw twoBoards;
   const board = await boardIn(words[0]!, out);
   const question = questionIn(board, words);
   const position = typeof flags.board === "string" ? await positionIn(flags.board, board) : undefined;
   const made = unlessStopped(() => answered(board, question, position, asked));
   if (!made) return stoppedAt(asked, "No answer yet.");
-  const { known, wrong } = made.start;
+  const { known, wrong, wrongMarks, wrongSpots } = made.start;
   const { answer } = made.found;
-  const say = [...wrongSaid(board, wrong), answerLine(board, known, question, made.found)].join(" ");
+  const say = [...boardSaid(board, made.start), answerLine(board, known, question, made.found)].join(" ");
   const steps = stepsFrom(board, known, made.found.steps);
-  if (flags.json) out.json({ answer, wrong, steps, say });
+  if (flags.json) out.json({ answer, wrong, wrongMarks, wrongSpots, steps, say });
   else out.line(printable(say));
   if (typeof flags.picture === "string") await drawTo(flags.picture, board, known, steps);
   return answer === "unknown" ? 1 : 0;
