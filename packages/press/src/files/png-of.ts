@@ -1,5 +1,6 @@
 import { Resvg } from "@resvg/resvg-js";
-import { besleyFiles, beyondBesley } from "./besley.ts";
+import { beyondBesley } from "./besley.ts";
+import { faceFiles } from "./faces.ts";
 
 /** What is set in letters: the text elements' content. */
 const textsIn = (svg: string): string => [...svg.matchAll(/<text[^>]*>([^<]*)/g)].map(([, text]) => text).join("");
@@ -11,7 +12,7 @@ const textsIn = (svg: string): string => [...svg.matchAll(/<text[^>]*>([^<]*)/g)
 export const pngOf = (svg: string): Uint8Array =>
   new Resvg(svg, {
     font: {
-      fontFiles: besleyFiles(),
+      fontFiles: faceFiles(),
       loadSystemFonts: beyondBesley(textsIn(svg)).length > 0,
       defaultFontFamily: "Besley",
     },
