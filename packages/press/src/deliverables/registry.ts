@@ -3,6 +3,7 @@ import { chapters } from "./chapters.ts";
 import { description } from "./description.ts";
 import { asSvg, puzzlePicture, solutionPicture } from "./pictures.ts";
 import { rulesText } from "./rules-text.ts";
+import { scriptHtml } from "./script/script-html.ts";
 import { script } from "./script.ts";
 import type { Deliverable } from "./show.ts";
 import { tryIt } from "./try-it.ts";
@@ -11,6 +12,7 @@ import { walkthrough } from "./walkthrough.ts";
 /** Every text, picture and page that goes out with a show, in the order in which it is wanted. */
 export const deliverables: readonly Deliverable[] = [
   script,
+  scriptHtml,
   rulesText,
   description,
   chapters,

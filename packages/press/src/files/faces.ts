@@ -62,6 +62,9 @@ const inFamilies = (text: string, family: string): string => {
 
 /** A page whose letters all have a font: those that its own lacks are taken from another. */
 export const withEveryLetter = (page: string): string =>
-  page.replace(/(<text[^>]*font-family="([^"]+)"[^>]*>)([^<]*)/g, (_, tag: string, family: string, text: string) => {
-    return tag + inFamilies(text, family);
-  });
+  page.replace(
+    /(<(?:text|tspan)[^>]*font-family="([^"]+)"[^>]*>)([^<]*)/g,
+    (_, tag: string, family: string, text: string) => {
+      return tag + inFamilies(text, family);
+    },
+  );

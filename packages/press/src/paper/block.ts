@@ -1,5 +1,5 @@
 import { coloursOf } from "../colours.ts";
-import { element, escaped } from "../svg/element.ts";
+import { type Attributes, element, escaped } from "../svg/element.ts";
 import { typeOf } from "../svg/type.ts";
 import { safeLink } from "./safe-link.ts";
 import { type Line, type Placed, type Run, type Style, setLines } from "./typeset.ts";
@@ -17,19 +17,30 @@ const rounded = (length: number): string => String(Math.round(length * 100) / 10
 
 const colour = coloursOf("light");
 
-const drawnRun = ({ text, style, link, x }: Placed, left: number, baseline: number): string => {
-  const set = element(
-    "text",
-    {
-      x: rounded(left + x),
-      y: rounded(baseline),
-      "font-size": rounded(style.size),
-      fill: colour(style.fill),
-      ...typeOf("static", style.face, style.weight),
-    },
-    escaped(text),
-  );
-  const leads = safeLink(link);
+const typeOfRun = ({ style: { face, weight, size, fill } }: Run): Attributes => ({
+  "font-size": rounded(size),
+  fill: colour(fill),
+  ...typeOf("static", face, weight),
+});
+
+/** Runs that follow one another without more than a space; what leads somewhere stands by itself. */
+const stretches = (line: Line): Placed[][] => {
+  const found: Placed[][] = [];
+  for (const run of line) {
+    const last = found.at(-1)?.at(-1);
+    if (!last || run.before || run.link || last.link) found.push([run]);
+    else found.at(-1)!.push(run);
+  }
+  return found;
+};
+
+/** One text element, so that its runs follow one another as their letters fall. */
+const drawnStretch = (runs: readonly Placed[], left: number, baseline: number): string => {
+  const [first, ...others] = runs as [Placed, ...Placed[]];
+  const rest = others.map((run) => element("tspan", typeOfRun(run), ` ${escaped(run.text)}`)).join("");
+  const at = { x: rounded(left + first.x), y: rounded(baseline) };
+  const set = element("text", { ...at, ...typeOfRun(first) }, escaped(first.text) + rest);
+  const leads = safeLink(first.link);
   return leads ? element("a", { href: leads }, set) : set;
 };
 
@@ -40,7 +51,10 @@ const rowOf = (line: Line, leading: number): Row => {
   const height = sizeOf(line) * leading;
   return {
     height,
-    draw: (x, y) => line.map((run) => drawnRun(run, x, y + height - sizeOf(line) * 0.3)).join("\n"),
+    draw: (x, y) =>
+      stretches(line)
+        .map((runs) => drawnStretch(runs, x, y + height - sizeOf(line) * 0.3))
+        .join("\n"),
   };
 };
 

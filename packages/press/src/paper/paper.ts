@@ -10,6 +10,8 @@ export interface Paper {
 export const a4: Paper = { name: "a4", called: "A4", width: 595.28, height: 841.89 };
 /** 8.5 by 11 inches. */
 export const letter: Paper = { name: "letter", called: "Letter", width: 612, height: 792 };
+/** As wide as A4 and as high as Letter: printed on either, nothing is lost and nothing shrinks. */
+export const either: Pick<Paper, "width" | "height"> = { width: a4.width, height: letter.height };
 export const papers: readonly Paper[] = [a4, letter];
 
 export const turned = (paper: Paper): Paper => ({ ...paper, width: paper.height, height: paper.width });

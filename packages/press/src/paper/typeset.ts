@@ -43,7 +43,7 @@ const cutToFit = (run: Run, width: number): Run[] => {
 const wordsOf = (run: Run, width: number): Run[] =>
   run.text
     .replaceAll("'", "’")
-    .split(/\s+/)
+    .split(/[ \t\r\n]+/)
     .filter((text) => text !== "")
     .flatMap((text, k) => cutToFit({ ...run, text, before: k === 0 ? (run.before ?? 0) : 0 }, width));
 
