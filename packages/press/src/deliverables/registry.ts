@@ -7,7 +7,8 @@ import { scriptHtml } from "./script/script-html.ts";
 import { script } from "./script.ts";
 import type { Deliverable } from "./show.ts";
 import { tryIt } from "./try-it.ts";
-import { walkthrough } from "./walkthrough.ts";
+import { walkthrough } from "./walkthrough/walkthrough.ts";
+import { walkthroughHtml } from "./walkthrough/walkthrough-html.ts";
 
 /** Every text, picture and page that goes out with a show, in the order in which it is wanted. */
 export const deliverables: readonly Deliverable[] = [
@@ -19,6 +20,7 @@ export const deliverables: readonly Deliverable[] = [
   captionsVtt,
   captionsSrt,
   walkthrough,
+  walkthroughHtml,
   tryIt,
   asSvg(puzzlePicture),
   asSvg(solutionPicture),

@@ -42,7 +42,8 @@ const nameOf = (of: LetteredReason["of"], { puzzle, canvas }: Board, nouns: Noun
   return "rule" in of ? nouns.rule(of.rule) : puzzle.grids.find(({ id }) => id === of.grid)!.called;
 };
 
-const reasonsOf = (parts: readonly Part[], board: Board): LetteredName[] => {
+/** The reasons of a line, in the order in which it speaks of them, with the letters that they have in a picture. */
+export const reasonsOf = (parts: readonly Part[], board: Board): LetteredName[] => {
   const nouns = nounsFor(board, "placed");
   return lettersOf(parts).map(({ letter, of }) => ({ letter, isRule: "rule" in of, name: nameOf(of, board, nouns) }));
 };
