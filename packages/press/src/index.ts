@@ -9,6 +9,7 @@ export { lackedBy, readMeOf } from "./deliverables/read-me.ts";
 export type { Assets, Deliverable, Fact, Show } from "./deliverables/show.ts";
 export { oneLine, withoutTurns } from "./deliverables/texts.ts";
 export { clock, timesOf } from "./deliverables/times.ts";
+export { heldBack, onChanges, type Waiting } from "./deliverables/wanted.ts";
 export type { CellData, ClueData, HouseData, PageData, PuzzleData, RuleText, ShowData } from "./page/page-data.ts";
 export { pageDataOf } from "./page/page-data-of.ts";
 export { dataMark, pageOf, titleMark } from "./page/page-of.ts";

@@ -1,6 +1,6 @@
 import * as z from "zod";
 
-const fact = z.enum(["credit", "link", "date", "consent"]);
+const fact = z.enum(["credit", "link", "date", "consent", "page", "print", "change"]);
 
 /** What `pack --json` prints. */
 export const packSchema = z.strictObject({
@@ -14,6 +14,11 @@ export const manifestSchema = z.strictObject({
   pack: z.literal(1),
   title: z.string(),
   puzzle: z.string().describe("The puzzle's fingerprint."),
+  date: z.string().optional().describe("The day of the show, where it is known."),
+  held: z
+    .array(z.strictObject({ because: z.string(), files: z.array(z.string()) }))
+    .describe("What may not go out before a setter has agreed, and why."),
+  changes: z.string().describe("What holds for a puzzle that was changed: it may not go out as the setter's own."),
   files: z.array(
     z.strictObject({
       name: z.string(),

@@ -6,7 +6,7 @@ import { aboutShow } from "./sheets.ts";
 
 export const scriptPdf: Deliverable = {
   name: "script.pdf",
-  purpose: "The same to print, on A4 or Letter.",
+  purpose: "The script in large type to print, on A4 or Letter alike.",
   needs: [],
   make: (show) => pdfOf(scriptPages(show), aboutShow(show, "the script")),
 };

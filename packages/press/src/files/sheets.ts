@@ -13,14 +13,14 @@ export const aboutShow = ({ board: { puzzle } }: Show, what: string) => ({
 const puzzleSheet = (paper: Paper): Deliverable => ({
   name: `sheet-${paper.name}.pdf`,
   purpose: `The puzzle to print and solve by hand, on ${paper.called}.`,
-  needs: ["credit", "consent"],
+  needs: ["credit", "consent", "print"],
   make: (show) => pdfOf(sheetPages({ board: show.board, paper }), aboutShow(show, "the puzzle")),
 });
 
 const solutionSheet = (paper: Paper): Deliverable => ({
   name: `solution-${paper.name}.pdf`,
   purpose: `The solution to print, on ${paper.called}. Keep it out of sight until the show is out.`,
-  needs: ["credit", "consent"],
+  needs: ["credit", "consent", "print"],
   make: (show) =>
     pdfOf(
       sheetPages({ board: show.board, paper, settled: show.solution, after: "the solution" }),

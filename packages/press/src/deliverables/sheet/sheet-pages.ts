@@ -6,6 +6,7 @@ import { pageSvg } from "../../paper/page-svg.ts";
 import { margin, type Paper, turned } from "../../paper/paper.ts";
 import { runWidth } from "../../paper/typeset.ts";
 import { oneLine } from "../texts.ts";
+import { isAgreed } from "../wanted.ts";
 import { masthead } from "./masthead.ts";
 import { type Measure, ruleScales, rulesRows } from "./rules-rows.ts";
 import { styles } from "./styles.ts";
@@ -27,20 +28,12 @@ interface Asked {
   readonly after?: string;
 }
 
-const agreed = (consent: string): boolean => consent === "own" || consent === "granted";
-
-/** Whether every setter has agreed to printing. */
-export const mayPrint = ({ setters }: Puzzle): boolean =>
-  setters.length > 0 && setters.every(({ permission }) => agreed(permission.print));
-
-const footing = (puzzle: Puzzle, count: number): readonly [string, string] => {
-  const open = puzzle.setters.filter(({ permission }) => !agreed(permission.print)).map(({ name }) => oneLine(name));
-  const right = mayPrint(puzzle)
-    ? puzzle.setters.every(({ permission }) => permission.print === "own")
-      ? ""
-      : "Printed with the setter’s permission"
-    : `Not to be handed out yet: ${open.length > 0 ? `${listed(open)} ${open.length > 1 ? "have" : "has"} not agreed to printing` : "no setter is named"}`;
-  return [count > 1 ? oneLine(puzzle.title) : "", right];
+const onPrinting = ({ setters }: Puzzle): string => {
+  if (setters.length === 0) return "Not to be handed out yet: no setter is named";
+  const open = setters.filter((setter) => !isAgreed("print", setter)).map(({ name }) => oneLine(name));
+  if (open.length > 0)
+    return `Not to be handed out yet: ${listed(open)} ${open.length > 1 ? "have" : "has"} not agreed to printing`;
+  return setters.every(({ permission }) => permission.print === "own") ? "" : "Printed with the setter’s permission";
 };
 
 const shortened = (text: string, width: number): string => {
@@ -145,7 +138,7 @@ export const sheetPages = (asked: Asked): string[] => {
   const [wide, high] = sizeOfBoard(board);
   const top = margin + heightOf(head);
   const left = margin + (paper.width - 2 * margin - wide * cell) / 2;
-  const foots = foot(paper, footing(board.puzzle, under === undefined ? 2 : 1));
+  const foots = foot(paper, [under === undefined ? oneLine(board.puzzle.title) : "", onPrinting(board.puzzle)]);
   const rows = rulesRows(board, measure);
   const columns = under === undefined ? [] : columnsOf(rows, [under]);
   const page = pageSvg(paper, [

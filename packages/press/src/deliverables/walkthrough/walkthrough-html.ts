@@ -114,7 +114,7 @@ const contents = (show: Show): string => {
 export const walkthroughHtml: Deliverable = {
   name: "walkthrough.html",
   purpose:
-    "The same as a page, with a picture every few beats and the grids as tables; it needs no picture to be followed.",
+    "The walkthrough as a page: a picture every few beats, the grids as tables, and nothing that needs a picture to be followed.",
   needs: ["credit", "link", "consent"],
   make: (show, { fontCss }) => {
     const { board, plan } = show;
