@@ -1,8 +1,9 @@
 import type { Command } from "./command.ts";
 import { check } from "./commands/check/check.ts";
+import { correct } from "./commands/correct/correct.ts";
 import { pack } from "./commands/pack/pack.ts";
 import { plan } from "./commands/plan/plan.ts";
 import { teach } from "./commands/teach/teach.ts";
 import { why } from "./commands/why/why.ts";
 
-export const commands: readonly Command[] = [check, plan, why, pack, teach];
+export const commands: readonly Command[] = [check, plan, why, pack, correct, teach];

@@ -5,6 +5,8 @@ export type { Subject } from "./board/subject.ts";
 export type { Written } from "./board/written.ts";
 export { type Colours, coloursOf, type Paint, variables } from "./colours.ts";
 export { type Entries, entriesOf } from "./deliverables/entries.ts";
+export { type Correction, correctionsIn } from "./deliverables/erratum/changes.ts";
+export { type Corrected, correctedPage, erratumText, pinnedText } from "./deliverables/erratum/erratum.ts";
 export { lackedBy, readMeOf } from "./deliverables/read-me.ts";
 export type { Assets, Deliverable, Fact, Show } from "./deliverables/show.ts";
 export { oneLine, withoutTurns } from "./deliverables/texts.ts";

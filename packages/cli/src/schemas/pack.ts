@@ -9,6 +9,11 @@ export const packSchema = z.strictObject({
   kept: z.array(z.string()).describe("Changed by hand, so not written over."),
 });
 
+/** What `correct --json` prints. */
+export const correctSchema = packSchema.extend({
+  corrections: z.number().describe("In how many things the right puzzle differs from the one that was published."),
+});
+
 /** The manifest.json of a pack. */
 export const manifestSchema = z.strictObject({
   pack: z.literal(1),

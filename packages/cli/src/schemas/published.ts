@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
-import { manifestSchema, packSchema } from "./pack.ts";
+import { correctSchema, manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
 import { teachSchema } from "./teach.ts";
 import { unplannedSchema } from "./unplanned.ts";
@@ -13,6 +13,7 @@ export const schemas = {
   "check-line": checkLineSchema,
   why: whySchema,
   pack: packSchema,
+  correct: correctSchema,
   manifest: manifestSchema,
   teach: teachSchema,
   unplanned: unplannedSchema,

@@ -23,8 +23,11 @@ const asked = (use: Use, setter: Setter): string[] => {
   return [`No word from ${name} about ${about} yet.`];
 };
 
+/** What is known of a show besides its solve. */
+export type AboutShow = Omit<Show, "plan" | "solution">;
+
 /** What is not known yet, by fact, in sentences. */
-export const wantedFor = ({ board, date, isChanged }: Show): Readonly<Record<Fact, readonly string[]>> => {
+export const wantedFor = ({ board, date, isChanged }: AboutShow): Readonly<Record<Fact, readonly string[]>> => {
   const { setters } = board.puzzle;
   const open = (use: Use): string[] => setters.flatMap((setter) => asked(use, setter));
   return {
@@ -39,7 +42,7 @@ export const wantedFor = ({ board, date, isChanged }: Show): Readonly<Record<Fac
 };
 
 /** Everything that is published was made from a puzzle that was changed, if it was. */
-export const needsOf = ({ needs }: Deliverable): readonly Fact[] =>
+export const needsOf = ({ needs }: Pick<Deliverable, "needs">): readonly Fact[] =>
   needs.includes("consent") ? [...needs, "change"] : needs;
 
 /** Files that may not go out yet, and why. */
@@ -49,7 +52,11 @@ export interface Waiting {
 }
 
 /** What a list of facts keeps back: one entry a sentence, with the files that need it. */
-export const waitingFor = (facts: readonly Fact[], files: readonly Deliverable[], show: Show): Waiting[] => {
+export const waitingFor = (
+  facts: readonly Fact[],
+  files: readonly Pick<Deliverable, "name" | "needs">[],
+  show: AboutShow,
+): Waiting[] => {
   const wanted = wantedFor(show);
   return facts.flatMap((fact) => {
     const names = files.filter((file) => needsOf(file).includes(fact)).map(({ name }) => name);
@@ -58,11 +65,11 @@ export const waitingFor = (facts: readonly Fact[], files: readonly Deliverable[]
 };
 
 /** What may not go out before a setter has agreed. */
-export const heldBack = (files: readonly Deliverable[], show: Show): Waiting[] =>
+export const heldBack = (files: readonly Pick<Deliverable, "name" | "needs">[], show: AboutShow): Waiting[] =>
   waitingFor(["consent", "page", "print", "change"], files, show);
 
 /** What holds for a puzzle that is not the setter's any more, letter by letter. */
-export const onChanges = ({ board, isChanged }: Show): string => {
+export const onChanges = ({ board, isChanged }: AboutShow): string => {
   const { setters } = board.puzzle;
   if (setters.length === 0) return "No setter is named, so nobody can have agreed to changes.";
   const names = listed(setters.map(({ name }) => oneLine(name)));

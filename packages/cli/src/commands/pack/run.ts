@@ -1,4 +1,3 @@
-import { basename, join } from "node:path";
 import { type Board, fingerprint, listed, namedDigits, type Solution, type WishList } from "@solvewright/engine";
 import {
   type Deliverable,
@@ -12,7 +11,6 @@ import {
 } from "@solvewright/press";
 import { packFiles, picturesAsked } from "@solvewright/press/files";
 import type { Asked, ExitCode, Run } from "../../command.ts";
-import { badUsage } from "../../faults.ts";
 import { unlessStopped, watching } from "../../long-work.ts";
 import { onlySolution, stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
@@ -22,13 +20,9 @@ import { toDisk } from "../../to-disk.ts";
 import { wishesIn } from "../../wishes-file.ts";
 import { assets } from "./assets.ts";
 import { type PackFile, writePack } from "./folder.ts";
+import { folderFor } from "./folder-for.ts";
 import type { Manifest } from "./manifest.ts";
 import { dateIn, picturesIn } from "./options.ts";
-
-const folderFor = ([file]: Asked["words"], to: string | boolean | undefined): string => {
-  if (to === "") throw badUsage("--to takes a folder.", { read: "--to", right: "the name of a folder" });
-  return typeof to === "string" ? to : join("out", basename(file!).replace(/(\.puzzle)?\.[^.]+$/, ""));
-};
 
 const written = (content: string | Uint8Array): string | Uint8Array =>
   typeof content === "string" ? withoutTurns(content) : content;
