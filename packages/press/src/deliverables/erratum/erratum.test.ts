@@ -59,7 +59,7 @@ describe("what differs", () => {
   test("a rule of the whole grid", () =>
     expect(
       correctionsIn(right, boardOf({ rules: "{ cage: { cells: r1c1 r1c2, sum: 3 } }, anti-king" }))[0]!.right,
-    ).toMatch(/king/));
+    ).toMatch(/touch/));
   test("title and wording", () => {
     const was = boardOf({ title: "Low Watr", wording: "Usual rules." });
     expect(correctionsIn(was, right).map(({ published }) => published)).toEqual([
