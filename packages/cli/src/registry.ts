@@ -1,4 +1,5 @@
 import type { Command } from "./command.ts";
+import { booklet } from "./commands/booklet/booklet.ts";
 import { check } from "./commands/check/check.ts";
 import { correct } from "./commands/correct/correct.ts";
 import { pack } from "./commands/pack/pack.ts";
@@ -6,4 +7,4 @@ import { plan } from "./commands/plan/plan.ts";
 import { teach } from "./commands/teach/teach.ts";
 import { why } from "./commands/why/why.ts";
 
-export const commands: readonly Command[] = [check, plan, why, pack, correct, teach];
+export const commands: readonly Command[] = [check, plan, why, pack, correct, booklet, teach];

@@ -15,6 +15,7 @@ export { heldBack, onChanges, type Waiting } from "./deliverables/wanted.ts";
 export type { CellData, ClueData, HouseData, PageData, PuzzleData, RuleText, ShowData } from "./page/page-data.ts";
 export { pageDataOf } from "./page/page-data-of.ts";
 export { dataMark, pageOf, titleMark } from "./page/page-of.ts";
+export type { Paper } from "./paper/paper.ts";
 export { type Extent, extentOf, grown, together } from "./scene/extent.ts";
 export type { Figure } from "./scene/figure.ts";
 export { type Scene, sceneOf } from "./scene/scene.ts";

@@ -14,6 +14,13 @@ export const correctSchema = packSchema.extend({
   corrections: z.number().describe("In how many things the right puzzle differs from the one that was published."),
 });
 
+/** What `booklet --json` prints. */
+export const bookletSchema = z.strictObject({
+  file: z.string(),
+  puzzles: z.number().describe("How many are in it."),
+  held: z.array(z.string()).describe("Why it may not be handed out yet."),
+});
+
 /** The manifest.json of a pack. */
 export const manifestSchema = z.strictObject({
   pack: z.literal(1),

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
-import { correctSchema, manifestSchema, packSchema } from "./pack.ts";
+import { bookletSchema, correctSchema, manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
 import { teachSchema } from "./teach.ts";
 import { unplannedSchema } from "./unplanned.ts";
@@ -14,6 +14,7 @@ export const schemas = {
   why: whySchema,
   pack: packSchema,
   correct: correctSchema,
+  booklet: bookletSchema,
   manifest: manifestSchema,
   teach: teachSchema,
   unplanned: unplannedSchema,

@@ -1,5 +1,6 @@
 import PdfDocument from "pdfkit";
 import svgToPdf from "svg-to-pdfkit";
+import { withoutTurns } from "../deliverables/texts.ts";
 import { fontFor, withEveryLetter } from "./faces.ts";
 
 /** What a PDF says about itself. */
@@ -31,12 +32,22 @@ export const pdfOf = (pages: readonly string[], { title, author }: AboutPdf): Ui
     font: fontFor("Besley"),
     lang: "en",
     displayTitle: true,
-    info: { Title: title, ...(author ? { Author: author } : {}), Creator: "Solvewright", CreationDate: noDate },
+    info: {
+      Title: withoutTurns(title),
+      ...(author ? { Author: withoutTurns(author) } : {}),
+      Creator: "Solvewright",
+      CreationDate: noDate,
+    },
   });
   for (const page of pages) {
     const [width, height] = sizeIn(page);
     document.addPage({ size: [width, height], margin: 0 });
-    svgToPdf(document, withEveryLetter(page), 0, 0, { width, height, assumePt: true, fontCallback: fontFor });
+    svgToPdf(document, withEveryLetter(withoutTurns(page)), 0, 0, {
+      width,
+      height,
+      assumePt: true,
+      fontCallback: fontFor,
+    });
   }
   document.end();
   return bytesOf(document);

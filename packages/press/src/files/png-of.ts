@@ -1,4 +1,5 @@
 import { Resvg } from "@resvg/resvg-js";
+import { withoutTurns } from "../deliverables/texts.ts";
 import { beyondBesley } from "./besley.ts";
 import { faceFiles } from "./faces.ts";
 
@@ -10,7 +11,7 @@ const textsIn = (svg: string): string => [...svg.matchAll(/<text[^>]*>([^<]*)/g)
  * where a text has letters that those lack, the machine's fonts are asked too, since a letter would vanish silently.
  */
 export const pngOf = (svg: string): Uint8Array =>
-  new Resvg(svg, {
+  new Resvg(withoutTurns(svg), {
     font: {
       fontFiles: faceFiles(),
       loadSystemFonts: beyondBesley(textsIn(svg)).length > 0,

@@ -2,7 +2,7 @@ import { coloursOf } from "../colours.ts";
 import { type Attributes, element, escaped } from "../svg/element.ts";
 import { typeOf } from "../svg/type.ts";
 import { safeLink } from "./safe-link.ts";
-import { type Line, type Placed, type Run, type Style, setLines } from "./typeset.ts";
+import { type Line, type Placed, type Run, setLines } from "./typeset.ts";
 
 /** Something that stands in a column; heights in points. What is never parted is one row. */
 export interface Row {
@@ -68,13 +68,6 @@ export const paragraph = (runs: readonly Run[], width: number, leading = 1.42): 
     return lines.length > 1 && (k === 0 || k === lines.length - 2) ? { ...row, keepsWithNext: true } : row;
   });
 };
-
-/** A text of several paragraphs in one style; its empty lines part them. */
-export const paragraphs = (text: string, style: Style, width: number, leading = 1.42): Row[] =>
-  text
-    .split(/\n/)
-    .map((line) => line.trim())
-    .flatMap((line) => (line === "" ? [space(style.size * 0.6)] : paragraph([{ text: line, style }], width, leading)));
 
 export const heightOf = (rows: readonly Row[]): number => rows.reduce((sum, { height }) => sum + height, 0);
 

@@ -88,7 +88,7 @@ const actRows = ({ title, open, close, beats }: ToldAct, k: number): Row[] => [
 ];
 
 /** Title and page number at the foot of a page. */
-export const numbered = (title: string, page: number, of: number): string => {
+const numbered = (title: string, page: number, of: number): string => {
   const number: Run = { text: `${page} of ${of}`, style: styles.foot };
   const name: Run = { text: oneLine(title).slice(0, 80), style: styles.foot };
   const top = either.height - margin - footHeight + 8;

@@ -1,4 +1,4 @@
-import { capital, listed, type Puzzle } from "@solvewright/engine";
+import type { Puzzle } from "@solvewright/engine";
 import { heightOf, paragraph, type Row, space } from "../../paper/block.ts";
 import { type Run, runWidth, setLines } from "../../paper/typeset.ts";
 import { oneLine } from "../texts.ts";
@@ -45,6 +45,3 @@ export const masthead = (puzzle: Puzzle, width: number, after = ""): Row[] => {
     `${row.draw(left, top)}\n${beside.draw(left + x, top + baseline - beside.height + styles.credit.size * 0.3)}`;
   return [{ height: row.height, draw }, space(12)];
 };
-
-/** The setters' names in a sentence. */
-export const namesOf = ({ setters }: Puzzle): string => capital(listed(setters.map(({ name }) => oneLine(name))));

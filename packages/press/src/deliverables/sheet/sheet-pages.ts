@@ -17,7 +17,7 @@ const comfortable = 27;
 
 const gap = 22;
 const aboveRules = 16;
-const footHeight = 20;
+export const footHeight = 20;
 
 interface Asked {
   readonly board: Board;
@@ -26,6 +26,8 @@ interface Asked {
   readonly settled?: Readonly<Record<string, number>>;
   /** Stands behind the title: "solution". */
   readonly after?: string;
+  /** The number of its first page, where it is one of several in a booklet. */
+  readonly from?: number;
 }
 
 const onPrinting = ({ setters }: Puzzle): string => {
@@ -42,7 +44,7 @@ const shortened = (text: string, width: number): string => {
 };
 
 /** The line at the foot of a page: what it belongs to, and that it may be printed. */
-const foot = (paper: Paper, [left, right]: readonly [string, string]): string => {
+export const foot = (paper: Paper, [left, right]: readonly [string, string]): string => {
   const width = paper.width - 2 * margin;
   const top = paper.height - margin - footHeight;
   const said = { text: shortened(right, width * 0.7), style: styles.foot };
@@ -55,7 +57,13 @@ const foot = (paper: Paper, [left, right]: readonly [string, string]): string =>
   ].join("\n");
 };
 
-const boardAt = ({ board, settled }: Asked, x: number, y: number, cell: number): string => {
+/** A board as part of a page, its top left corner at that point; `cell` is points a cell. */
+export const boardAt = (
+  { board, settled }: Pick<Asked, "board" | "settled">,
+  x: number,
+  y: number,
+  cell: number,
+): string => {
   const svg = boardSvg(board, {
     sentences: false,
     setting: "static",
@@ -76,7 +84,8 @@ interface Layout {
   readonly under?: number;
 }
 
-const sizeOfBoard = (board: Board): readonly [width: number, height: number] => {
+/** Width and height in cells, with all that is drawn round it. */
+export const sizeOfBoard = (board: Board): readonly [width: number, height: number] => {
   const { extent } = boardScene(board, { sentences: false });
   return [extent.right - extent.left, extent.bottom - extent.top];
 };
@@ -94,8 +103,8 @@ const layoutsOn = (asked: Asked, paper: Paper, columns: number): Layout[] => {
     const under = balancedHeight(rulesRows(asked.board, measure), columns);
     return { ...alone, measure, under, cell: cellIn(free - under - aboveRules) };
   });
-  const least = together.at(-1)!.cell;
-  return [together.find(({ cell }) => cell >= 0.93 * least)!, alone];
+  const last = together.at(-1)!;
+  return [together.find(({ cell }) => cell >= 0.93 * last.cell) ?? last, alone];
 };
 
 /** The rules under the board where the cells stay large enough; on a page turned where that makes them much larger. */
@@ -115,7 +124,7 @@ const columnsIn = ({ paper, measure: { width } }: Layout): number =>
   Math.round((paper.width - 2 * margin + gap) / (width + gap));
 
 /** Pages of rules alone, for a board that needs a page to itself. */
-const rulesPages = (board: Board, layout: Layout, foots: string): string[] => {
+const rulesPages = (board: Board, layout: Layout, foots: (page: number) => string): string[] => {
   const { paper, measure, head } = layout;
   const count = columnsIn(layout);
   const room = paper.height - 2 * margin - footHeight - heightOf(head) - 8;
@@ -125,7 +134,7 @@ const rulesPages = (board: Board, layout: Layout, foots: string): string[] => {
     pageSvg(paper, [
       stacked(head, margin, margin),
       dealt(columns.slice(page * count, (page + 1) * count), measure.width, margin + heightOf(head)),
-      foots,
+      foots(page + 1),
     ]),
   );
 };
@@ -138,14 +147,16 @@ export const sheetPages = (asked: Asked): string[] => {
   const [wide, high] = sizeOfBoard(board);
   const top = margin + heightOf(head);
   const left = margin + (paper.width - 2 * margin - wide * cell) / 2;
-  const foots = foot(paper, [under === undefined ? oneLine(board.puzzle.title) : "", onPrinting(board.puzzle)]);
+  const belongs = under === undefined ? oneLine(board.puzzle.title) : "";
+  const foots = (page: number): string =>
+    foot(paper, [asked.from === undefined ? belongs : `${asked.from + page}`, onPrinting(board.puzzle)]);
   const rows = rulesRows(board, measure);
   const columns = under === undefined ? [] : columnsOf(rows, [under]);
   const page = pageSvg(paper, [
     stacked(head, margin, margin),
     boardAt(asked, left, top, cell),
     dealt(columns, measure.width, top + high * cell + aboveRules),
-    foots,
+    foots(0),
   ]);
   return under === undefined ? [page, ...rulesPages(board, layout, foots)] : [page];
 };
