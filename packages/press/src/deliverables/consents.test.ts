@@ -78,7 +78,7 @@ describe("what may not go out", () => {
     const agreed = named("{ show: granted, page: granted, print: granted }");
     expect(heldFor(showBy(agreed))).toEqual([]);
     expect(heldFor(showBy(agreed, { isChanged: true }))).toContain("rules.txt");
-    for (const permission of ["granted", "unknown"])
+    for (const permission of ["granted", "asked", "refused", "unknown"])
       for (const isChanged of [true, false])
         expect(onChanges(showBy(named(permission), { isChanged }))).toMatch(
           /(may not go out|and not) as Ivo Lang's own|never as Ivo Lang's own/,

@@ -41,6 +41,9 @@ const refusals = (setter: Setter): string[] => {
   ];
 };
 
+/** Who presents a puzzle of their own has nobody to ask. */
+const isOwn = (setter: Setter): boolean => consentTo("consent", setter) === "own";
+
 const letterTo = (show: Show, setter: Setter): string => {
   const wanted = open(setter);
   // Who does not want the show need not be asked for the rest.
@@ -66,6 +69,7 @@ export const letterToSetters: Deliverable = {
 const agreedTo = (setter: Setter): Use[] => (Object.keys(uses) as Use[]).filter((use) => isAgreed(use, setter));
 
 const noteTo = (show: Show, setter: Setter): string => {
+  if (isOwn(setter)) return `The puzzle is ${oneLine(setter.name)}'s own to show, so no note is needed.`;
   if (!isAgreed("consent", setter))
     return `Not to be sent yet: ${oneLine(setter.name)} has not agreed to the show. The letter comes first.`;
   const agreed = agreedTo(setter);

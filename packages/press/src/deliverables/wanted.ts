@@ -73,6 +73,8 @@ export const onChanges = ({ board, isChanged }: AboutShow): string => {
   const { setters } = board.puzzle;
   if (setters.length === 0) return "No setter is named, so nobody can have agreed to changes.";
   const names = listed(setters.map(({ name }) => oneLine(name)));
+  if (!isChanged && setters.every((setter) => consentTo("change", setter) === "own"))
+    return "The puzzle is the presenter's own, so it may be changed.";
   const isFree = setters.every((setter) => isAgreed("change", setter));
   if (isChanged && isFree)
     return `This puzzle was changed. ${names} agreed to that; still, it may not go out as ${names}'s own: say that it was changed.`;

@@ -33,7 +33,7 @@ table.grid td,table.grid th{min-width:1.9rem;height:1.9rem;text-align:center;pad
 table.grid tbody td{border:1px solid var(--hair);background:var(--sheet)}
 .blank{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}
 nav ul{list-style:none;padding:0}
-@media print{figure,ol.beats>li{break-inside:avoid}details{display:none}nav{display:none}figure svg{max-height:16cm}}
+@media print{figure,ol.beats>li>p{break-inside:avoid}p+figure{break-before:avoid}details,nav{display:none}figure svg{max-height:9cm;width:auto;max-width:100%}ol.beats>li{margin-bottom:8pt}}
 `;
 
 const list = (texts: readonly string[]): string =>
