@@ -17,6 +17,8 @@ export const faceFiles = (): string[] =>
 /** A face for the letters of other scripts, which ours lack. */
 const spare = "DejaVu Sans";
 
+export const spareFile = (): string => find.resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf");
+
 const weights: Readonly<Record<string, string>> = {
   "Besley Medium": "besley-latin-500",
   "Besley SemiBold": "besley-latin-600",
@@ -30,7 +32,7 @@ const extended = (name: string): string => name.replace("-latin-", "-latin-ext-"
 
 /** The font file of a family's name; one of `Ext` has the letters of more languages. */
 export const fontFor = (family: string): string => {
-  if (family === spare) return find.resolve("dejavu-fonts-ttf/ttf/DejaVuSans.ttf");
+  if (family === spare) return spareFile();
   const name = weights[family.replace(/ Ext$/, "")] ?? weights.Besley!;
   return join(folder(), `${family.endsWith(" Ext") ? extended(name) : name}.ttf`);
 };
