@@ -111,10 +111,11 @@ const layoutsOn = (asked: Asked, paper: Paper, columns: number): Layout[] => {
 const layoutOf = (asked: Asked): Layout => {
   const [together, alone] = layoutsOn(asked, asked.paper, 2) as [Layout, Layout];
   const [sideways, sidewaysAlone] = layoutsOn(asked, turned(asked.paper), 3) as [Layout, Layout];
-  const enough = ({ cell }: Layout): boolean => cell >= comfortable;
-  if (enough(together)) return together;
-  if (enough(sideways)) return sideways;
-  return sidewaysAlone.cell > alone.cell * 1.2 ? sidewaysAlone : alone;
+  const enough = ({ cell }: Layout, without: Layout): boolean => cell >= Math.min(comfortable, 0.93 * without.cell);
+  const upright = sidewaysAlone.cell <= alone.cell * 1.2;
+  if (enough(together, alone) && (upright || together.cell >= comfortable)) return together;
+  if (enough(sideways, sidewaysAlone)) return sideways;
+  return upright ? alone : sidewaysAlone;
 };
 
 const dealt = (columns: readonly (readonly Row[])[], width: number, top: number): string =>
