@@ -15,8 +15,16 @@ const listing = (files: readonly Deliverable[]): string => {
   return files.map(({ name, purpose }) => `  ${name.padEnd(width)}  ${purpose}`).join("\n");
 };
 
+/** Longer lists than this say less than "everything". */
+const most = 8;
+
 const told = (waiting: readonly Waiting[]): string =>
-  waiting.map(({ because, files }) => `- ${because}\n  For ${listed(files)}.`).join("\n");
+  waiting
+    .map(({ because, files }) => {
+      const what = files.length > most ? "everything that is published" : listed(files);
+      return `- ${because}\n  For ${what}.`;
+    })
+    .join("\n");
 
 /** What lies in a pack, what each file is for and what is still wanted before it goes out. */
 export const readMeOf = (files: readonly Deliverable[], show: Show): string => {

@@ -68,19 +68,21 @@ export const waitingFor = (
 export const heldBack = (files: readonly Pick<Deliverable, "name" | "needs">[], show: AboutShow): Waiting[] =>
   waitingFor(["consent", "page", "print", "change"], files, show);
 
+const named = (setters: readonly Setter[]): string => listed(setters.map(({ name }) => oneLine(name)));
+
 /** What holds for a puzzle that is not the setter's any more, letter by letter. */
 export const onChanges = ({ board, isChanged }: AboutShow): string => {
   const { setters } = board.puzzle;
   if (setters.length === 0) return "No setter is named, so nobody can have agreed to changes.";
-  const names = listed(setters.map(({ name }) => oneLine(name)));
   if (!isChanged && setters.every((setter) => consentTo("change", setter) === "own"))
     return "The puzzle is the presenter's own, so it may be changed.";
-  const isFree = setters.every((setter) => isAgreed("change", setter));
-  if (isChanged && isFree)
-    return `This puzzle was changed. ${names} agreed to that; still, it may not go out as ${names}'s own: say that it was changed.`;
-  if (isChanged)
-    return `This puzzle was changed, and ${names} has not agreed to that: it may not go out, and never as ${names}'s own.`;
-  return isFree
-    ? `A changed puzzle may go out with a word that it was changed, and not as ${names}'s own.`
-    : `A changed puzzle may not go out as ${names}'s own: ${names} has not agreed to changes.`;
+  const open = setters.filter((setter) => !isAgreed("change", setter));
+  const disagrees = `${named(open)} ${open.length > 1 ? "have" : "has"} not agreed to`;
+  const whose = `${named(setters)}'s own`;
+  if (isChanged && open.length === 0)
+    return `This puzzle was changed, with consent. It may not go out as ${whose}: say that it was changed.`;
+  if (isChanged) return `This puzzle was changed, and ${disagrees} that: it may not go out, and never as ${whose}.`;
+  return open.length === 0
+    ? `A changed puzzle may go out with a word that it was changed, and not as ${whose}.`
+    : `A changed puzzle may not go out as ${whose}: ${disagrees} changes.`;
 };
