@@ -33,7 +33,7 @@ describe("the letter", () => {
     expect(text).toContain("sheet to print");
     expect(text).not.toContain("solve it on camera");
     expect(text).not.toContain("1. change");
-    expect(text).toContain("said no to changing it; do not ask again");
+    expect(text).toContain("said no to changing it, so this is not asked again");
   });
   test.each(["own", "granted"])("asks nothing where all is %s", (permission) =>
     expect(letter(showBy(named(permission)))).toBe("Nothing is left to ask Ivo Lang.\n"),

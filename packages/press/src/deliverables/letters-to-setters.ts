@@ -36,9 +36,8 @@ const asking = (show: Show, setter: Setter, wanted: readonly Use[]): string => {
 const refusals = (setter: Setter): string[] => {
   const refused = (Object.keys(uses) as Use[]).filter((use) => consentTo(use, setter) === "refused");
   if (refused.length === 0) return [];
-  return [
-    `(${oneLine(setter.name)} has said no to ${listed(refused.map((use) => uses[use].about))}; do not ask again.)`,
-  ];
+  const what = listed(refused.map((use) => uses[use].about));
+  return [`For you alone: ${oneLine(setter.name)} has said no to ${what}, so this is not asked again.`];
 };
 
 /** Who presents a puzzle of their own has nobody to ask. */
@@ -49,7 +48,7 @@ const letterTo = (show: Show, setter: Setter): string => {
   // Who does not want the show need not be asked for the rest.
   if (consentTo("consent", setter) === "refused" || wanted.length === 0)
     return [`Nothing is left to ask ${oneLine(setter.name)}.`, ...refusals(setter)].join("\n\n");
-  return [asking(show, setter, wanted), ...refusals(setter)].join("\n\n");
+  return [...refusals(setter), asking(show, setter, wanted)].join("\n\n\n");
 };
 
 const nobody = "No setter is named in the puzzle file, so there is nobody to write to yet.\n";
