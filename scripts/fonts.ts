@@ -5,24 +5,26 @@ import { sfntOf } from "./sfnt-of.ts";
 
 const at = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
-/** Static weights come in hundreds; these are the four that boards use. */
-const weights = [500, 600, 700, 800];
+/** Static weights come in hundreds; these are the ones that boards and pages use. */
+const faces = { besley: [500, 600, 700, 800], commissioner: [500, 600] };
 const subsets = ["latin", "latin-ext"];
+
+const unpacked = (face: string, subset: string, weight: number): readonly [string, Buffer] => {
+  const name = `${face}-${subset}-${weight}`;
+  return [`${name}.ttf`, sfntOf(readFileSync(at(`node_modules/@fontsource/${face}/files/${name}-normal.woff`)))];
+};
 
 /** Each TrueType file by its name, as it should stand in packages/press/fonts. */
 export const fonts = (): Map<string, Buffer> =>
   new Map(
-    subsets.flatMap((subset) =>
-      weights.map((weight) => {
-        const name = `besley-${subset}-${weight}`;
-        const woff = readFileSync(at(`node_modules/@fontsource/besley/files/${name}-normal.woff`));
-        return [`${name}.ttf`, sfntOf(woff)] as const;
-      }),
+    Object.entries(faces).flatMap(([face, weights]) =>
+      subsets.flatMap((subset) => weights.map((weight) => unpacked(face, subset, weight))),
     ),
   );
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   mkdirSync(at("packages/press/fonts"), { recursive: true });
   for (const [name, font] of fonts()) writeFileSync(at(`packages/press/fonts/${name}`), font);
-  copyFileSync(at("node_modules/@fontsource/besley/LICENSE"), at("packages/press/fonts/LICENSE"));
+  for (const face of Object.keys(faces))
+    copyFileSync(at(`node_modules/@fontsource/${face}/LICENSE`), at(`packages/press/fonts/LICENSE-${face}`));
 }

@@ -67,6 +67,12 @@ describe("for machines", () => {
     ["why", "a digit that can't be", ["why", one, "r1c3", "4"]],
     ["why", "no digit named", ["why", one, "r1c3"]],
     ["pack", "a pack", ["pack", one, "--to", join(folder, "schema")]],
+    ["correct", "a correction", ["correct", one, "--was", several, "--to", join(folder, "corrected-schema")]],
+    ["booklet", "a booklet", ["booklet", one, one, "--to", join(folder, "schema.pdf")]],
+    ["problems", "a correction of nothing", ["correct", one]],
+    ["problems", "a paper that is none", ["booklet", one, "--paper", "vellum"]],
+    ["problems", "a beat that is none", ["pack", one, "--beats", "99"]],
+    ["unplanned", "a booklet with a puzzle of several", ["booklet", one, several]],
     ["unplanned", "a plan of several", ["plan", several]],
     ["unplanned", "a pack of none", ["pack", none]],
     ["problems", "a faulty file", ["check", faulty]],
@@ -144,6 +150,41 @@ describe("pack", () => {
     await asked(["pack", one, "--to", to, "--force"]);
     expect(readFileSync(join(to, "rules.txt"), "utf8")).not.toBe("mine");
   });
+});
+
+describe("pack, with more pictures", () => {
+  test("draws beats, light and dark, and says the day", async () => {
+    const to = join(folder, "pictures");
+    await asked(["pack", one, "--to", to, "--beats", "all", "--dark", "--date", "2026-11-27"]);
+    const beats = readdirSync(to).filter((name) => name.startsWith("beat-"));
+    expect(beats.length).toBeGreaterThan(0);
+    for (const name of beats.filter((name) => name.endsWith("-dark.png")))
+      expect(beats).toContain(name.replace("-dark.png", ".svg"));
+    expect(readFileSync(join(to, "note-to-setter.txt"), "utf8")).toBeDefined();
+    expect(JSON.parse(readFileSync(join(to, "manifest.json"), "utf8")).date).toBe("Friday 27 November 2026");
+  });
+});
+
+describe("correct", () => {
+  test("tells what differs and makes a page that takes over", async () => {
+    const to = join(folder, "correction");
+    const { code, out } = await asked(["correct", one, "--was", several, "--to", to]);
+    expect({ code, says: out.includes("more than one solution") }).toEqual({ code: 0, says: true });
+    expect(readdirSync(to).sort()).toEqual(["erratum.txt", "manifest.json", "pinned.txt", "try-it.html"]);
+    const was = fingerprint(accept(read(readFileSync(several, "utf8")))!);
+    expect(readFileSync(join(to, "try-it.html"), "utf8")).toContain(`"formerly":"${was}"`);
+    expect(readFileSync(join(to, "erratum.txt"), "utf8")).toContain("Left out: Row 1, column 2: given 2.");
+  });
+  test("makes nothing of a puzzle that is not right itself", async () =>
+    expect((await asked(["correct", several, "--was", one])).code).toBe(1));
+});
+
+test("booklet makes one PDF of several puzzles", async () => {
+  const to = join(folder, "booklet.pdf");
+  const { code, out } = await asked(["booklet", one, one, one, "--to", to, "--title", "Three", "--paper", "letter"]);
+  expect({ code, says: out.includes(to) }).toEqual({ code: 0, says: true });
+  // Contents, three sheets, one page of solutions.
+  expect(readFileSync(to, "latin1").match(/\/Type \/Page\b/g)).toHaveLength(5);
 });
 
 describe("why from a board", () => {

@@ -36,7 +36,10 @@ const addTo = (program: Program, command: Command, act: (order: Order) => Promis
   for (const flag of flags) made.option(flag.name, flag.text);
   made.copyInheritedSettings(program).addHelpText("after", `\n${exampleOf(command)}`);
   made.action((...given: unknown[]) => {
-    const words = given.slice(0, -2).filter((word): word is string => typeof word === "string");
+    const words = given
+      .slice(0, -2)
+      .flat()
+      .filter((word): word is string => typeof word === "string");
     return act({ words, flags: given.at(-2) as Order["flags"] });
   });
 };

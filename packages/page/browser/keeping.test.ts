@@ -45,6 +45,24 @@ inBrowser("what was done", () => {
     });
   });
 
+  test("goes over to the corrected puzzle, as far as it still has a place there", async () => {
+    await visit(kettle, desktop, async (visitor) => {
+      const { page } = visitor;
+      await kept(visitor, "kept on this device");
+      await settle(visitor, "r1c1", "2");
+      await settle(visitor, "r1c2", "3");
+      await page.waitForTimeout(500);
+      const before = dataOf(kettle);
+      const puzzle = { ...before.puzzle, givens: { ...before.puzzle.givens, r1c2: 4 } };
+      const corrected = await page.context().newPage();
+      await corrected.goto(fileOf({ ...before, puzzle, fingerprint: "corrected", formerly: before.fingerprint }));
+      const named = (cell: string) => corrected.locator(`[data-cell='${cell}']`).getAttribute("aria-label");
+      await expect.poll(() => named("r1c1")).toMatch(/^row 1, column 1, 2,/);
+      expect(await named("r1c2")).toMatch(/^row 1, column 2, given 4/);
+      await corrected.getByText("This puzzle has been corrected.").first().waitFor({ state: "attached" });
+    });
+  });
+
   test("of several puzzles is kept side by side", async () => {
     await visit(kettle, desktop, async (visitor) => {
       const { page, click, press, named } = visitor;

@@ -2,7 +2,7 @@ import * as z from "zod";
 import { assessSchema } from "./assess.ts";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
-import { manifestSchema, packSchema } from "./pack.ts";
+import { bookletSchema, correctSchema, manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
 import { reachSchema } from "./reach.ts";
 import { teachSchema } from "./teach.ts";
@@ -17,6 +17,8 @@ export const schemas = {
   reach: reachSchema,
   assess: assessSchema,
   pack: packSchema,
+  correct: correctSchema,
+  booklet: bookletSchema,
   manifest: manifestSchema,
   teach: teachSchema,
   unplanned: unplannedSchema,

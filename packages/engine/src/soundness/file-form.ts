@@ -5,8 +5,11 @@ import type { Mend } from "./mend.ts";
 /** A given (`{ r1c1: 3 }`) or a rule (`all-dots-shown`, `{ palindrome: "r1c1 r1c2" }`) as the puzzle file has it. */
 export type InFile = string | Readonly<Record<string, unknown>>;
 
-/** What a mend adds or takes away, one by one as in the file. */
-export const fileForm = ({ canvas, rules: own }: Board, { givens, rules }: Mend): InFile[] => [
+/** Givens and rules, such as a mend adds or takes away, one by one as in the file. */
+export const fileForm = (
+  { canvas, rules: own }: Board,
+  { givens, rules }: Pick<Mend, "givens" | "rules">,
+): InFile[] => [
   ...[...givens].map(([cell, digit]) => ({ [canvas.names[cell]!]: digit })),
   ...rules.map(({ kind: name, body }): InFile => {
     const kind = own.find((rule) => rule.kind.name === name)?.kind ?? kindNamed(name)!;

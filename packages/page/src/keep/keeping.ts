@@ -1,6 +1,9 @@
 import type { App } from "../app/app.ts";
+import { type Moment, withPosition } from "../app/commit.ts";
 import type { State } from "../app/state.ts";
 import type { Clock } from "../clock.ts";
+import type { Position } from "../solve/position.ts";
+import { fitting } from "./fitting.ts";
 import { progressOf, withProgress } from "./progress.ts";
 import { openStore, type Store } from "./store.ts";
 
@@ -11,7 +14,7 @@ const isProgress = (state: State, before: State): boolean =>
 
 /** Takes up what was kept, and keeps every change a moment later; says where nothing can be kept. */
 export const keepProgress = async (app: App, clock: Clock): Promise<void> => {
-  const { fingerprint, puzzle } = app.ground.data;
+  const { fingerprint, formerly, puzzle } = app.ground.data;
   const store = await openStore();
   let savedAt = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -22,6 +25,14 @@ export const keepProgress = async (app: App, clock: Clock): Promise<void> => {
     savedAt = kept.savedAt;
     clock.set(kept.spent);
     app.update((state) => withProgress(state, kept));
+  };
+  /** A puzzle that was corrected begins with what was kept of it before. */
+  const takeOver = async (): Promise<void> => {
+    if (!formerly || (await store.load(fingerprint).catch(() => undefined))) return;
+    const kept = await store.load(formerly).catch(() => undefined);
+    if (!kept) return;
+    clock.set(kept.spent);
+    app.update((state, moment) => corrected(state, kept.position, moment));
   };
   const save = async (): Promise<void> => {
     clearTimeout(timer);
@@ -34,7 +45,10 @@ export const keepProgress = async (app: App, clock: Clock): Promise<void> => {
     const kept = isKept ? "here" : "full";
     app.update((state) => (state.kept === kept ? state : { ...state, kept }));
   };
-  await begin(app, store, takeUp);
+  await begin(app, store, async () => {
+    await takeUp();
+    await takeOver();
+  });
   if (!store.works) return;
   app.watch((state, before) => {
     if (state.settings !== before.settings) void store.saveSettings(state.settings);
@@ -45,6 +59,14 @@ export const keepProgress = async (app: App, clock: Clock): Promise<void> => {
     if (document.hidden && timer) void save();
     else if (!document.hidden) void takeUp();
   });
+};
+
+const correction =
+  "This puzzle has been corrected. What you had entered is here, as far as it still has a place; undo takes it away.";
+
+const corrected = (state: State, before: Position, moment: Moment): State => {
+  const next = withPosition(state, fitting(moment.ground, before), "open", correction, moment);
+  return { ...next, remark: correction };
 };
 
 const begin = async (app: App, store: Store, takeUp: () => Promise<void>): Promise<void> => {

@@ -1,10 +1,11 @@
-import { type Board, capital, introductions } from "@solvewright/engine";
+import { type Board, capital } from "@solvewright/engine";
 import { boardScene, boardSvg } from "../board/board-svg.ts";
 import { coloursOf } from "../colours.ts";
 import { type Extent, together } from "../scene/extent.ts";
 import { widthOf, wrapped } from "../scene/letters.ts";
 import { element, escaped } from "../svg/element.ts";
 import { type Setting, typeOf } from "../svg/type.ts";
+import { ruleNames } from "./rule-names.ts";
 import { oneLine } from "./texts.ts";
 
 /** 1280x720 is what video sites ask for (common practice). In pixels, from the top left. */
@@ -92,11 +93,7 @@ const written = (text: string, y: number, { letters, weight, setting }: Type): s
     escaped(text),
   );
 
-const headings = (board: Board): string => {
-  const [, ...rules] = introductions(board);
-  const names = rules.map(({ title }) => title.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase()));
-  return capital(names.join(", "));
-};
+const headings = (board: Board): string => capital(ruleNames(board).join(", "));
 
 const by = ({ puzzle: { setters } }: Board): string[] =>
   setters.length === 0 ? [] : [oneLine(`by ${setters.map(({ name }) => name).join(" and ")}`)];

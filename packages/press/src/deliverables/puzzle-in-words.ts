@@ -18,7 +18,7 @@ const boxes = ({ box, regions }: Grid): string => {
 };
 
 /** "The mill: 8 rows and 8 columns, cut into boxes of 2 rows and 4 columns; digits 1 to 8." */
-const gridText = (grid: Grid): string =>
+export const gridText = (grid: Grid): string =>
   `${capital(grid.called)}: ${grid.size} rows and ${grid.size} columns${boxes(grid)}; digits ${digitsSaid(digitsOf(grid.digits))}.`;
 
 const cellsOf = (board: Board, grid: number, row: number): Cell[] => {
@@ -80,7 +80,7 @@ const pathText = ({ puzzle }: Board, cells: readonly Cell[], nameOf: (cell: Cell
     .join("; ");
 
 /** "Cage of 3: row 8, columns 6 and 7 of the mill."; a line's cells one after the other. */
-const clueText = (board: Board, rule: RuleInstance): string => {
+export const clueText = (board: Board, rule: RuleInstance): string => {
   const nouns = nounsFor(board, "placed");
   const { called, noun } = nouns.words(rule.id);
   const cells = inOrder(rule) ? pathText(board, rule.cells, nouns.cell) : nouns.cells(rule.cells);

@@ -2,12 +2,12 @@ import { listed } from "@solvewright/engine";
 import { creditOf } from "./credit.ts";
 import type { Deliverable, Fact, Show } from "./show.ts";
 import { oneLine } from "./texts.ts";
-import { wantedFor } from "./wanted.ts";
+import { heldBack, needsOf, onChanges, type Waiting, waitingFor, wantedFor } from "./wanted.ts";
 
 /** The facts that a file still waits for. */
-export const lackedBy = ({ needs }: Deliverable, { board }: Show): Fact[] => {
-  const wanted = wantedFor(board.puzzle);
-  return needs.filter((fact) => wanted[fact].length > 0);
+export const lackedBy = (file: Deliverable, show: Show): Fact[] => {
+  const wanted = wantedFor(show);
+  return needsOf(file).filter((fact) => wanted[fact].length > 0);
 };
 
 const listing = (files: readonly Deliverable[]): string => {
@@ -15,21 +15,28 @@ const listing = (files: readonly Deliverable[]): string => {
   return files.map(({ name, purpose }) => `  ${name.padEnd(width)}  ${purpose}`).join("\n");
 };
 
-const waiting = (files: readonly Deliverable[], show: Show): string[] =>
-  Object.entries(wantedFor(show.board.puzzle)).flatMap(([fact, sentences]) => {
-    const names = files.filter(({ needs }) => needs.includes(fact as Fact)).map(({ name }) => name);
-    return sentences.map((sentence) => `- ${oneLine(sentence)}\n  For ${listed(names)}.`);
-  });
+/** Longer lists than this say less than "everything". */
+const most = 8;
+
+const told = (waiting: readonly Waiting[]): string =>
+  waiting
+    .map(({ because, files }) => {
+      const what = files.length > most ? "everything that is published" : listed(files);
+      return `- ${because}\n  For ${what}.`;
+    })
+    .join("\n");
 
 /** What lies in a pack, what each file is for and what is still wanted before it goes out. */
 export const readMeOf = (files: readonly Deliverable[], show: Show): string => {
   const { puzzle } = show.board;
-  const wanted = waiting(files, show);
+  const [held, wanted] = [heldBack(files, show), waitingFor(["credit", "link", "date"], files, show)];
   return `${[
     `${oneLine(puzzle.title)}, ${creditOf(puzzle)}`,
     `Open puzzle.png and script.md first.`,
     listing(files),
-    ...(wanted.length > 0 ? [`Still wanted\n\n${wanted.join("\n")}`] : []),
+    ...(held.length > 0 ? [`May not go out yet\n\n${told(held)}`] : []),
+    ...(wanted.length > 0 ? [`Still wanted\n\n${told(wanted)}`] : []),
+    onChanges(show),
     "Edit any of these as you like: a file that you changed is kept when the pack is made again.",
   ].join("\n\n")}\n`;
 };

@@ -1,6 +1,7 @@
-import { capital, counted, listed, type PlanAct, type PlanBeat } from "@solvewright/engine";
+import { capital, listed, type PlanAct, type PlanBeat } from "@solvewright/engine";
 import { creditOf } from "./credit.ts";
 import { type Entries, entriesOf } from "./entries.ts";
+import { lengthOf } from "./script/told-acts.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { inMarkdown } from "./texts.ts";
 import { clock, type Timed, timesOf } from "./times.ts";
@@ -31,13 +32,6 @@ const actText = ({ title, open, close, beats }: PlanAct, show: Show, times: Time
   inMarkdown(close),
 ];
 
-const several = (count: number, noun: string): string => `${counted(count)} ${noun}${count === 1 ? "" : "s"}`;
-
-const length = ({ plan }: Show): string => {
-  const beats = plan.acts.flatMap((act) => act.beats).length;
-  return `${clock(plan.seconds)} in all: ${several(plan.rules.lines.length, "rule")} and ${several(beats, "beat")}.`;
-};
-
 /** The lines as they are spoken, act by act, and under each what to enter and mark. */
 export const script: Deliverable = {
   name: "script.md",
@@ -48,7 +42,7 @@ export const script: Deliverable = {
     const times = timesOf(plan);
     return `${[
       `# ${inMarkdown(board.puzzle.title)}: the script`,
-      `${inMarkdown(capital(creditOf(board.puzzle)))}. ${length(show)}`,
+      `${inMarkdown(capital(creditOf(board.puzzle)))}. ${lengthOf(show)}`,
       "Places are named row and column, each grid counting its own from the top left.",
       "## The rules",
       ...plan.rules.lines.map((rule) => line(rule.title, rule, times)),

@@ -6,6 +6,10 @@ export interface Show {
   readonly plan: Plan;
   /** By cell name. */
   readonly solution: Readonly<Record<string, number>>;
+  /** The day of the show, as it is said: "Friday 27 November 2026". */
+  readonly date?: string;
+  /** The puzzle is not letter by letter as its setter made it. */
+  readonly isChanged?: boolean;
 }
 
 /** What the deliverables may use besides the show. */
@@ -16,8 +20,8 @@ export interface Assets {
   readonly page: string;
 }
 
-/** What a file needs that nobody can work out from the puzzle. */
-export type Fact = "credit" | "link" | "date" | "consent";
+/** What a file needs that nobody can work out from the puzzle; the last four are the setter's consents. */
+export type Fact = "credit" | "link" | "date" | "consent" | "page" | "print" | "change";
 
 /** One file of a pack; the same show makes the same bytes. */
 export interface Deliverable {

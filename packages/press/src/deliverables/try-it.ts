@@ -6,6 +6,6 @@ import type { Deliverable } from "./show.ts";
 export const tryIt: Deliverable = {
   name: "try-it.html",
   purpose: "The page to try the puzzle on: one file that opens anywhere and sends nothing.",
-  needs: ["credit", "consent"],
+  needs: ["credit", "consent", "page"],
   make: ({ board }, { page }) => pageOf(page, pageDataOf(board)),
 };

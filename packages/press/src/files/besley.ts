@@ -1,6 +1,7 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
+import { basename } from "node:path";
+import { faceFiles } from "./faces.ts";
 import { lettersIn } from "./letters-in.ts";
 
 const find = createRequire(import.meta.url);
@@ -11,14 +12,7 @@ export const besleyCss = (): string => {
   return `@font-face{font-family:"Besley Variable";font-weight:400 900;src:url(data:font/woff2;base64,${file.toString("base64")}) format("woff2")}`;
 };
 
-/** The static weights as TrueType files, for programs that load no other (scripts/fonts.ts makes them). */
-export const besleyFiles = (): string[] => {
-  const folder = dirname(find.resolve("@solvewright/press/fonts/besley-latin-500.ttf"));
-  return readdirSync(folder)
-    .filter((name) => name.endsWith(".ttf"))
-    .sort()
-    .map((name) => join(folder, name));
-};
+const besleyFiles = (): string[] => faceFiles().filter((file) => basename(file).startsWith("besley"));
 
 /** The letters of a text that Besley lacks, each once. */
 export const beyondBesley = (text: string): string[] => {

@@ -1,4 +1,5 @@
-import { type Picture, purposeOf } from "../deliverables/pictures.ts";
+import { beatPicture } from "../deliverables/beat-picture.ts";
+import { asSvg, type Picture, purposeOf, puzzlePicture, solutionPicture } from "../deliverables/pictures.ts";
 import type { Deliverable } from "../deliverables/show.ts";
 import { pngOf } from "./png-of.ts";
 
@@ -9,3 +10,26 @@ export const asPng = (picture: Picture): Deliverable => ({
   needs: ["consent"],
   make: (show) => pngOf(picture.svg(show, { cell: 96, setting: "static" })),
 });
+
+/** A picture in the dark look, for dark pages. */
+const inTheDark = (picture: Picture): Picture => ({
+  ...picture,
+  name: `${picture.name}-dark`,
+  purpose: `${picture.purpose} in the dark look`,
+  svg: (show, style) => picture.svg(show, { ...style, theme: "dark" }),
+});
+
+/** What pictures a pack has beside those that every pack has. */
+export interface PicturesAsked {
+  /** Numbers of beats, each drawn with its reason. */
+  readonly beats: readonly number[];
+  /** Every board in the dark look as well. */
+  readonly dark: boolean;
+}
+
+/** Pictures that are made only where they are asked for, each as SVG and PNG. */
+export const picturesAsked = ({ beats, dark }: PicturesAsked): Deliverable[] => {
+  const light = beats.map(beatPicture);
+  const all = [...light, ...(dark ? [puzzlePicture, solutionPicture, ...light].map(inTheDark) : [])];
+  return all.flatMap((picture) => [asSvg(picture), asPng(picture)]);
+};

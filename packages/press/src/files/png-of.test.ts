@@ -32,3 +32,12 @@ test("a letter that our faces lack is known", () => {
   expect(beyondBesley("Zażółć gęślą jaźń 123")).toEqual([]);
   expect(beyondBesley("a数b数")).toEqual(["数"]);
 });
+
+test("a title in letters that our faces lack is not lost", () => {
+  const titled = (title: string) => {
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="60" height="60"><text x="5" y="45" font-family="Besley" font-size="40">${title}</text></svg>`;
+    return Buffer.from(pngOf(svg)).toString("base64");
+  };
+  const pictures = ["", "Я", "Ж", "Ω"].map(titled);
+  expect(new Set(pictures).size).toBe(4);
+});

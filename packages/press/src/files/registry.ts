@@ -2,6 +2,8 @@ import { coverPicture, puzzlePicture, solutionPicture } from "../deliverables/pi
 import { deliverables } from "../deliverables/registry.ts";
 import type { Deliverable } from "../deliverables/show.ts";
 import { asPng } from "./pictures.ts";
+import { cueCards, scriptPdf } from "./scripts.ts";
+import { sheets } from "./sheets.ts";
 
 /** Every file that goes out with a show, in the order in which it is wanted: the texts, and what needs Node to be made. */
 export const packFiles: readonly Deliverable[] = [
@@ -9,4 +11,7 @@ export const packFiles: readonly Deliverable[] = [
   asPng(coverPicture),
   ...deliverables,
   asPng(solutionPicture),
+  scriptPdf,
+  cueCards,
+  ...sheets,
 ];

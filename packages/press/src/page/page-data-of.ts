@@ -32,7 +32,7 @@ const cluesIn = (board: Board): ClueData[] =>
     ...(tint ? { tint } : {}),
   }));
 
-const rulesOf = (board: Board): RuleText[] => {
+export const rulesOf = (board: Board): RuleText[] => {
   const noteOf = new Map(board.puzzle.rules.map(({ id, body }) => [id, body.note]));
   return introductions(board).map(({ title, say, ids }) => ({
     title,

@@ -62,6 +62,8 @@ export interface ShowData {
 export interface PageData {
   readonly page: 1;
   readonly fingerprint: string;
+  /** The fingerprint that the puzzle had before it was corrected. */
+  readonly formerly?: string;
   readonly puzzle: PuzzleData;
   readonly setters: readonly { readonly name: string; readonly link?: string }[];
   readonly wording?: string;

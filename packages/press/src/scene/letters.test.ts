@@ -5,9 +5,11 @@ import { describe, expect, test } from "vitest";
 import { runsOf, widthOf, wrapped } from "./letters.ts";
 
 const require = createRequire(import.meta.url);
-const folder = dirname(require.resolve("@fontsource/besley/package.json"));
-const path = (weight: number): string => join(folder, "files", `besley-latin-${weight}-normal.woff`);
-const besley = (weight: number): Font => openSync(path(weight)) as Font;
+const fontOf = (family: string, weight: number): Font => {
+  const folder = dirname(require.resolve(`@fontsource/${family}/package.json`));
+  return openSync(join(folder, "files", `${family}-latin-${weight}-normal.woff`)) as Font;
+};
+const besley = (weight: number): Font => fontOf("besley", weight);
 const ascii = Array.from({ length: 95 }, (_, k) => String.fromCharCode(32 + k));
 
 /** The font's own width of a text in sizes, without kerning. */
@@ -30,6 +32,22 @@ describe.each([400, 800])("Besley %i", (weight) => {
   test.each(["×", "’", "–", "“", "”", "·"])("has %s", (letter) => {
     expect(font.hasGlyphForCodePoint(letter.codePointAt(0)!)).toBe(true);
   });
+});
+
+describe.each([400, 800])("Commissioner %i", (weight) => {
+  test("has every letter of our table at our width", () => {
+    const font = fontOf("commissioner", weight);
+    for (const letter of ascii)
+      expect(Math.abs(widthOf(letter, weight, "desk") - setIn(font, letter))).toBeLessThan(0.0006);
+  });
+});
+
+test("at the weights of pages Commissioner's words are as wide as we say, within a hundredth", () => {
+  const text = "Every row, column and box holds 1 to 8 once each.";
+  for (const weight of [500, 600]) {
+    const [ours, theirs] = [widthOf(text, weight, "desk"), setIn(fontOf("commissioner", weight), text)];
+    expect(Math.abs(ours - theirs) / theirs).toBeLessThan(0.01);
+  }
 });
 
 test("between the two weights the width is within a hundredth", () => {

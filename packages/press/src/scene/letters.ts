@@ -1,25 +1,6 @@
 import type { Point } from "@solvewright/engine";
-
-/**
- * Advance widths of Besley's printable ASCII, from the space on, in thousandths of the size, at weights 400 and 800.
- * Source: the fonts of @fontsource/besley; letters.test.ts reads them again.
- */
-const advances: Readonly<Record<400 | 800, readonly number[]>> = {
-  400: [
-    300, 319, 375, 660, 660, 1000, 870, 200, 445, 445, 635, 530, 254, 460, 235, 520, 590, 525, 570, 530, 540, 515, 550,
-    524, 530, 550, 235, 254, 560, 560, 560, 550, 1060, 860, 748, 810, 822, 758, 722, 870, 885, 415, 588, 872, 728, 1035,
-    875, 830, 690, 830, 772, 672, 775, 840, 860, 1180, 870, 785, 755, 325, 520, 325, 545, 560, 395, 556, 640, 543, 640,
-    548, 391, 600, 658, 332, 292, 611, 312, 920, 672, 568, 638, 628, 480, 502, 355, 658, 579, 860, 582, 618, 540, 272,
-    300, 272, 688,
-  ],
-  800: [
-    300, 378, 524, 660, 708, 1146, 906, 272, 489, 488, 635, 530, 326, 460, 297, 520, 658, 580, 674, 594, 624, 614, 634,
-    580, 614, 634, 235, 254, 560, 560, 560, 576, 1126, 926, 822, 840, 894, 818, 788, 925, 976, 521, 682, 944, 766, 1160,
-    934, 888, 770, 888, 903, 722, 800, 910, 926, 1260, 906, 858, 794, 384, 520, 384, 545, 560, 395, 659, 710, 602, 710,
-    606, 442, 666, 727, 406, 371, 738, 402, 1046, 750, 626, 710, 698, 610, 559, 450, 742, 652, 922, 686, 689, 575, 345,
-    300, 330, 688,
-  ],
-};
+import type { Face } from "../svg/type.ts";
+import { advances } from "./advances.ts";
 
 /** A sign that Besley lacks, drawn by us: its outline in sizes, from the left end of the baseline, y down. */
 export interface OwnLetter {
@@ -96,21 +77,18 @@ const ownLetters: ReadonlyMap<string, OwnLetter> = new Map([
   ],
 ]);
 
-/** Other signs of Besley's that puzzles use. */
-const others: Readonly<Record<string, number>> = { "×": 502, "’": 239, "–": 716, "“": 439, "”": 439, "·": 198 };
-
-const advanceOf = (letter: string, weight: number): number => {
+const advanceOf = (letter: string, weight: number, face: Face): number => {
   const own = ownLetters.get(letter);
   if (own) return own.advance;
-  const at = letter.charCodeAt(0) - 32;
-  const [light, heavy] = [advances[400][at], advances[800][at]];
+  const [at, { 400: lights, 800: heavies, others }] = [letter.charCodeAt(0) - 32, advances[face]];
+  const [light, heavy] = [lights[at], heavies[at]];
   if (light === undefined || heavy === undefined) return (others[letter] ?? 600) / 1000;
   return (light + ((heavy - light) * (weight - 400)) / 400) / 1000;
 };
 
-/** How wide a text is set in Besley, in sizes. */
-export const widthOf = (text: string, weight: number): number =>
-  [...text].reduce((width, letter) => width + advanceOf(letter, weight), 0);
+/** How wide a text is set, in sizes. */
+export const widthOf = (text: string, weight: number, face: Face = "voice"): number =>
+  [...text].reduce((width, letter) => width + advanceOf(letter, weight, face), 0);
 
 /** A stretch of a text: letters of the font, or one of our own; `x` is its start in sizes. */
 export type Run = { readonly x: number } & ({ readonly text: string } | { readonly own: OwnLetter });

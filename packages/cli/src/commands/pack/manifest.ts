@@ -1,4 +1,4 @@
-import type { Fact } from "@solvewright/press";
+import type { Fact, Waiting } from "@solvewright/press";
 
 /** Lies beside the files of a pack and says what each is for and what it still lacks. */
 export const manifestName = "manifest.json";
@@ -19,6 +19,12 @@ export interface Manifest {
   readonly title: string;
   /** The puzzle's fingerprint. */
   readonly puzzle: string;
+  /** The day of the show, where it is known. */
+  readonly date?: string;
+  /** What may not go out before a setter has agreed, and why. */
+  readonly held: readonly Waiting[];
+  /** What holds for a puzzle that was changed. */
+  readonly changes: string;
   readonly files: readonly Entry[];
 }
 

@@ -8,6 +8,10 @@ export const pack: Command = {
   flags: [
     { name: "--to <folder>", text: "where to; out/NAME if left out" },
     { name: "--force", text: "also write over files that were changed by hand" },
+    { name: "--date <day>", text: "the day of the show, such as 2026-11-27" },
+    { name: "--beats <numbers>", text: 'also a picture of each of these beats: "7 9-12", or all' },
+    { name: "--dark", text: "also the pictures in the dark look" },
+    { name: "--changed", text: "the puzzle is not letter by letter as its setter made it" },
     wishes,
     json,
   ],

@@ -1,9 +1,16 @@
-import { basename, join } from "node:path";
 import { type Board, fingerprint, listed, namedDigits, type Solution, type WishList } from "@solvewright/engine";
-import { type Deliverable, lackedBy, oneLine, readMeOf, type Show, withoutTurns } from "@solvewright/press";
-import { packFiles } from "@solvewright/press/files";
+import {
+  type Deliverable,
+  heldBack,
+  lackedBy,
+  onChanges,
+  oneLine,
+  readMeOf,
+  type Show,
+  withoutTurns,
+} from "@solvewright/press";
+import { packFiles, picturesAsked } from "@solvewright/press/files";
 import type { Asked, ExitCode, Run } from "../../command.ts";
-import { badUsage } from "../../faults.ts";
 import { unlessStopped, watching } from "../../long-work.ts";
 import { onlySolution, stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
@@ -13,17 +20,26 @@ import { toDisk } from "../../to-disk.ts";
 import { wishesIn } from "../../wishes-file.ts";
 import { assets } from "./assets.ts";
 import { type PackFile, writePack } from "./folder.ts";
-
-const folderFor = ([file]: Asked["words"], to: string | boolean | undefined): string => {
-  if (to === "") throw badUsage("--to takes a folder.", { read: "--to", right: "the name of a folder" });
-  return typeof to === "string" ? to : join("out", basename(file!).replace(/(\.puzzle)?\.[^.]+$/, ""));
-};
+import { folderFor } from "./folder-for.ts";
+import type { Manifest } from "./manifest.ts";
+import { dateIn, picturesIn } from "./options.ts";
 
 const written = (content: string | Uint8Array): string | Uint8Array =>
   typeof content === "string" ? withoutTurns(content) : content;
 
+const aboutPack = (show: Show, deliverables: readonly Deliverable[]): Omit<Manifest, "files" | "pack"> => {
+  const { puzzle } = show.board;
+  return {
+    title: withoutTurns(oneLine(puzzle.title)),
+    puzzle: fingerprint(puzzle),
+    ...(show.date ? { date: show.date } : {}),
+    held: heldBack(deliverables, show).map(({ because, files }) => ({ because: withoutTurns(because), files })),
+    changes: withoutTurns(onChanges(show)),
+  };
+};
+
 /** All files of a pack, in memory. Throws `Stopped`. */
-const filesOf = (show: Show, asked: Asked): PackFile[] => {
+const filesOf = (show: Show, deliverables: readonly Deliverable[], asked: Asked): PackFile[] => {
   const watch = watching(asked);
   const given = assets();
   const fileOf = (deliverable: Deliverable): PackFile => {
@@ -36,21 +52,21 @@ const filesOf = (show: Show, asked: Asked): PackFile[] => {
     name: "README.txt",
     purpose: "What each file is for, and what is still wanted.",
     needs: [],
-    make: () => readMeOf(packFiles, show),
+    make: () => readMeOf(deliverables, show),
   };
-  return [readMe, ...packFiles].map(fileOf);
+  return [readMe, ...deliverables].map(fileOf);
 };
 
-const writing = (to: string, show: Show, files: readonly PackFile[], force: boolean) => {
-  const { puzzle } = show.board;
-  const about = { title: withoutTurns(oneLine(puzzle.title)), puzzle: fingerprint(puzzle) };
-  return toDisk(to, () => writePack(to, files, about, force));
+/** What only whoever makes the show can tell. */
+const told = (flags: Asked["flags"]): Pick<Show, "date" | "isChanged"> => {
+  const date = dateIn(flags);
+  return { ...(date ? { date } : {}), ...(flags.changed ? { isChanged: true } : {}) };
 };
 
 const showOf = (board: Board, solution: Solution, asked: Asked, list: WishList): Show | ExitCode => {
   const plan = unlessStopped(() => planOf(board, asked, list));
   if (!plan) return stoppedAt(asked, "Nothing has been written.");
-  if (plan.solved) return { board, plan, solution: namedDigits(board, solution) };
+  if (plan.solved) return { board, plan, solution: namedDigits(board, solution), ...told(asked.flags) };
   if (asked.flags.json) asked.out.json({ solved: false, verdict: "one" });
   else asked.out.line("Reasoning does not reach the end of this puzzle, so there is no script to publish.");
   return 1;
@@ -67,15 +83,17 @@ const ending = (to: string, files: readonly PackFile[], kept: readonly string[])
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
   const to = folderFor(words, flags.to);
+  told(flags); // a day that is none is told before the long work
   const list = await wishesIn(asked);
   const board = await boardIn(words[0]!, out);
   const solution = onlySolution(board, asked);
   if (typeof solution === "number") return solution;
   const show = showOf(board, solution, asked, list);
   if (typeof show === "number") return show;
-  const files = unlessStopped(() => filesOf(show, asked));
+  const deliverables = [...packFiles, ...picturesAsked(picturesIn(flags, show.plan))];
+  const files = unlessStopped(() => filesOf(show, deliverables, asked));
   if (!files) return stoppedAt(asked, "Nothing has been written.");
-  const { kept } = await writing(to, show, files, flags.force === true);
+  const { kept } = await toDisk(to, () => writePack(to, files, aboutPack(show, deliverables), flags.force === true));
   const names = files.map(({ name }) => name);
   if (flags.json) out.json({ folder: to, files: names, kept });
   else for (const line of ending(to, files, kept)) out.line(line);

@@ -1,8 +1,8 @@
 import { capital, type PlanBeat } from "@solvewright/engine";
-import { creditOf } from "./credit.ts";
-import { puzzleInWords } from "./puzzle-in-words.ts";
-import type { Deliverable } from "./show.ts";
-import { inMarkdown } from "./texts.ts";
+import { creditOf } from "../credit.ts";
+import { puzzleInWords } from "../puzzle-in-words.ts";
+import type { Deliverable } from "../show.ts";
+import { inMarkdown } from "../texts.ts";
 
 const items = (texts: readonly string[]): string => texts.map((text) => `- ${inMarkdown(text)}`).join("\n");
 
