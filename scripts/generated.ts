@@ -5,6 +5,7 @@ import { planSchema, schemaOf } from "@solvewright/engine";
 import { publishedSchemas } from "../packages/cli/src/schemas/published.ts";
 import { formatPage } from "./docs/format.ts";
 import { galleryPage, galleryPictures } from "./docs/gallery.ts";
+import { scripts } from "./docs/scripts.ts";
 import { shownKinds } from "./docs/shown-kinds.ts";
 import { techniquesPage } from "./docs/techniques.ts";
 
@@ -22,6 +23,7 @@ export const generated = (): ReadonlyMap<string, string> => {
     ...[...publishedSchemas()].map(([name, schema]) => [`docs/schema/${name}.schema.json`, json(schema)] as const),
     ["docs/format.md", formatPage(part("format-head.md"), shown)],
     ...techniquesPage(),
+    ...scripts(),
     ["docs/gallery.md", galleryPage(shown)],
     ...galleryPictures(shown),
   ]);
