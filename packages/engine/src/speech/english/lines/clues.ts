@@ -2,13 +2,14 @@ import { count, type Digits, either, isOne, listOf, min, none, without } from ".
 import { isSettled } from "../../../board/knowledge.ts";
 import { clueUnits } from "../../../deduce/clue-units.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
+import { becauseOfTotal } from "../../../rules/because/total.ts";
 import { type Part, textOf, wordsIn } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
 import { concluded, explained, isSayable, mostWords, sentence, sentences } from "../sentence.ts";
 import { jointReason } from "./joint-reasons.ts";
-import { reasonOf, takenBy } from "./reasons.ts";
+import { premisesOf, reasonOf, takenBy } from "./reasons.ts";
 import { leftIn, outcome, thatLeaves } from "./removals.ts";
 
 export interface Known {
@@ -350,19 +351,28 @@ export const joint: Phrase = (telling) => {
   );
 };
 
+/** A house's total, the sums in it, and the cells that the two don't share. */
+const leftoverOf = ({ board, deduction }: Telling, sum: (rule: string) => number) => {
+  const [{ plus, minus }] = deduction.because.counts as [{ plus: readonly string[]; minus: readonly string[] }];
+  const cells = [...new Set(plus.flatMap((id) => board.house(id)!.cells))];
+  const covered = minus.flatMap((id) => board.rule(id)!.cells);
+  return {
+    plus,
+    minus,
+    total: plus.reduce((all, id) => all + digitsTotal(board.house(id)!.digits), 0),
+    made: minus.reduce((all, id) => all + sum(id), 0),
+    inside: cells.filter((cell) => !covered.includes(cell)),
+    out: covered.filter((cell) => !cells.includes(cell)),
+  };
+};
+
 /** What a house's total less the sums in it comes to, and whether that says all about a single cell. */
 export const sumSaid = (telling: Telling): { readonly parts: Part[]; readonly isAll: boolean } => {
   const { deduction, nouns, board } = telling;
-  const [{ plus, minus }] = deduction.because.counts as [{ plus: readonly string[]; minus: readonly string[] }];
-  const { kind, instance } = board.rule(minus[0]!)!;
-  const { plural } = kind.words(instance);
-  const total = plus.reduce((sum, id) => sum + digitsTotal(board.house(id)!.digits), 0);
-  const made = minus.reduce((sum, id) => sum + sumOf(telling, id), 0);
-  const cells = [...new Set(plus.flatMap((id) => board.house(id)!.cells))];
-  const covered = minus.flatMap((id) => board.rule(id)!.cells);
-  const out = covered.filter((cell) => !cells.includes(cell));
-  const inside = cells.filter((cell) => !covered.includes(cell));
-  const subject = `${nouns.houses(plus)} ${plus.length === 1 ? "makes" : "make"} ${total}, and ${minus.length === 1 ? "its" : `${counted(minus.length)} of the`} ${minus.length === 1 ? kind.words(instance).noun : plural} ${minus.length === 1 ? "makes" : "make"} ${made}`;
+  const { plus, minus, total, made, inside, out } = leftoverOf(telling, (rule) => sumOf(telling, rule));
+  const { noun, plural } = board.rule(minus[0]!)!.kind.words(board.rule(minus[0]!)!.instance);
+  const sums = minus.length === 1 ? `its ${noun} makes` : `${counted(minus.length)} of the ${plural} make`;
+  const subject = `${nouns.houses(plus)} ${plus.length === 1 ? "makes" : "make"} ${total}, and ${sums} ${made}`;
   const who = (list: readonly Cell[]): string => (list.length === 1 ? "the cell" : `the ${counted(list.length)} cells`);
   const rest =
     out.length === 0
@@ -380,10 +390,24 @@ export const sumSaid = (telling: Telling): { readonly parts: Part[]; readonly is
   return { parts: sentences(...sum), isAll: isConcluded };
 };
 
+/** Why cells that are left over, or that stick out, and make so much rule digits out; not where there are both. */
+const whyOfLeftover = (telling: Telling): string | undefined => {
+  const { total, made, inside, out } = leftoverOf(telling, (rule) => sumOf(telling, rule));
+  if (inside.length > 0 && out.length > 0) return undefined;
+  const [cells, sum] = out.length === 0 ? [inside, total - made] : [out, made - total];
+  const said = becauseOfTotal(cells, sum, { ...premisesOf(telling), removes: takenBy(telling) });
+  return said?.replace(/^its \w+ cells make \d+, and /, "");
+};
+
 /** A house's total against the sums in it. */
 export const sums: Phrase = (telling) => {
   const { parts, isAll } = sumSaid(telling);
-  return isAll ? parts : sentences(parts, sentence("so ", conclusion(telling)));
+  if (isAll) return parts;
+  const why = whyOfLeftover(telling);
+  const end = conclusion(telling);
+  const told =
+    why === undefined ? parts : sentences(parts, concluded([because(why, parts.at(-2)?.of)], undefined, end));
+  return why !== undefined && isSayable(told) ? told : sentences(parts, sentence("so ", end));
 };
 
 const digitsTotal = (digits: Digits): number => {
