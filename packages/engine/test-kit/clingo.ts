@@ -47,7 +47,7 @@ export const ask = async (program: string, models: number, options: readonly str
   return answer;
 };
 
-const factsOf = (grid: Grid): string[] => {
+export const factsOf = (grid: Grid): string[] => {
   const facts = grid.digits.map((digit) => `digit("${grid.id}",${digit}).`);
   for (let k = 0; k < grid.size ** 2; k++) {
     const [row, column] = [Math.floor(k / grid.size), k % grid.size];
