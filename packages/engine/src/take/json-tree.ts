@@ -6,6 +6,7 @@ const deepest = 64;
 
 const blanks = /[ \t\r\n]*/y;
 const tokens =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: no text of JSON holds one
   /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][-+]?\d+)?|true|false|null/y;
 
 /** Where a text stops being JSON (RFC 8259), and what should stand there. */

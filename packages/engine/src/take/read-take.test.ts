@@ -88,7 +88,7 @@ test.each(["", "   ", "[]", "null", "{", '{"a":', "[".repeat(100_000), '"\\u12"'
 /** Every letter of a take changed, left out or doubled: nothing throws. */
 test("reading never throws", () => {
   const [random, source] = [randomFrom(7), text()];
-  for (let run = 0; run < 2000; run++) {
+  for (let run = 0; run < 400; run++) {
     const at = random.below(source.length);
     const put = random.pick(["", "x", '"', "{", "]", "1e999", "\u0000", source[at]! + source[at]!]);
     const { take, problems } = readTake(source.slice(0, at) + put + source.slice(at + 1), board);
