@@ -165,6 +165,17 @@ describe("pack, with more pictures", () => {
   });
 });
 
+test("pack says why there is no rehearsal video where ffmpeg is missing, and writes all else", async () => {
+  const { PATH } = process.env;
+  process.env.PATH = "";
+  const to = join(folder, "silent");
+  const { code, err } = await asked(["pack", one, "--to", to, "--video"]);
+  process.env.PATH = PATH;
+  expect({ code, says: err.includes("there is no ffmpeg on the PATH") }).toEqual({ code: 0, says: true });
+  expect(readdirSync(to)).toContain("script.pdf");
+  expect(readdirSync(to)).not.toContain("rehearsal.mp4");
+});
+
 describe("correct", () => {
   test("tells what differs and makes a page that takes over", async () => {
     const to = join(folder, "correction");

@@ -8,6 +8,8 @@ export { type Entries, entriesOf } from "./deliverables/entries.ts";
 export { type Correction, correctionsIn } from "./deliverables/erratum/changes.ts";
 export { type Corrected, correctedPage, erratumText, pinnedText } from "./deliverables/erratum/erratum.ts";
 export { lackedBy, readMeOf } from "./deliverables/read-me.ts";
+export { type Frame, rehearsalFrames } from "./deliverables/rehearsal/frames.ts";
+export { type Clip, readWav, type Sound, trackOf, writeWav } from "./deliverables/rehearsal/track.ts";
 export type { Assets, Deliverable, Fact, Show } from "./deliverables/show.ts";
 export { oneLine, withoutTurns } from "./deliverables/texts.ts";
 export { clock, timesOf } from "./deliverables/times.ts";

@@ -31,10 +31,10 @@ const firstStrange = (bytes: Uint8Array): { readonly line: number; readonly colu
   return { line, column };
 };
 
-/** The text of a file's bytes, which must be UTF-8, or what is wrong with them. */
-export const decode = (bytes: Uint8Array): string | Problem => {
-  if (bytes.length > mostBytes)
-    return problem(1, 1, `a file of ${Math.ceil(bytes.length / 1024)} KiB`, "64 KiB at most");
+/** The text of a file's bytes, which must be UTF-8 and at most so many, or what is wrong with them. */
+export const decode = (bytes: Uint8Array, most = mostBytes): string | Problem => {
+  if (bytes.length > most)
+    return problem(1, 1, `a file of ${Math.ceil(bytes.length / 1024)} KiB`, `${most / 1024} KiB at most`);
   const text = utf8(bytes);
   if (text !== undefined) return text;
   const { line, column } = firstStrange(bytes);

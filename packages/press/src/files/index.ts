@@ -4,4 +4,5 @@ export type { Booklet, BookletPuzzle } from "../deliverables/sheet/booklet-pages
 export { besleyCss } from "./besley.ts";
 export { bookletPdf, paperNamed, paperNames } from "./booklet.ts";
 export { type PicturesAsked, picturesAsked } from "./pictures.ts";
+export { pngOf } from "./png-of.ts";
 export { packFiles } from "./registry.ts";

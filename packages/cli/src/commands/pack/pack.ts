@@ -11,6 +11,7 @@ export const pack: Command = {
     { name: "--date <day>", text: "the day of the show, such as 2026-11-27" },
     { name: "--beats <numbers>", text: 'also a picture of each of these beats: "7 9-12", or all' },
     { name: "--dark", text: "also the pictures in the dark look" },
+    { name: "--video", text: "also a rehearsal video, where ffmpeg is on the PATH; it takes a while" },
     { name: "--changed", text: "the puzzle is not letter by letter as its setter made it" },
     wishes,
     json,

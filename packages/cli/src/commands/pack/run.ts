@@ -23,6 +23,7 @@ import { type PackFile, writePack } from "./folder.ts";
 import { folderFor } from "./folder-for.ts";
 import type { Manifest } from "./manifest.ts";
 import { dateIn, picturesIn } from "./options.ts";
+import { rehearsal, whyNoVideo } from "./rehearsal/rehearsal.ts";
 
 const written = (content: string | Uint8Array): string | Uint8Array =>
   typeof content === "string" ? withoutTurns(content) : content;
@@ -91,8 +92,12 @@ export const run: Run = async (asked) => {
   const show = showOf(board, solution, asked, list);
   if (typeof show === "number") return show;
   const deliverables = [...packFiles, ...picturesAsked(picturesIn(flags, show.plan))];
-  const files = unlessStopped(() => filesOf(show, deliverables, asked));
-  if (!files) return stoppedAt(asked, "Nothing has been written.");
+  const made = unlessStopped(() => filesOf(show, deliverables, asked));
+  if (!made) return stoppedAt(asked, "Nothing has been written.");
+  const video = flags.video ? await rehearsal(show, asked) : undefined;
+  if (video === "stopped") return stoppedAt(asked, "Nothing has been written.");
+  if (video === "missing" || video === "failed") out.note(whyNoVideo[video]);
+  const files = typeof video === "object" ? [...made, video] : made;
   const { kept } = await toDisk(to, () => writePack(to, files, aboutPack(show, deliverables), flags.force === true));
   const names = files.map(({ name }) => name);
   if (flags.json) out.json({ folder: to, files: names, kept });
