@@ -11,8 +11,11 @@ export const lackedBy = (file: Deliverable, show: Show): Fact[] => {
 };
 
 const listing = (files: readonly Deliverable[]): string => {
-  const width = Math.max(...files.map(({ name }) => name.length));
-  return files.map(({ name, purpose }) => `  ${name.padEnd(width)}  ${purpose}`).join("\n");
+  const lines = new Map(
+    files.map(({ name, purpose, group }) => (group ? [group.names, group.purpose] : [name, purpose])),
+  );
+  const width = Math.max(...[...lines.keys()].map((name) => name.length));
+  return [...lines].map(([name, purpose]) => `  ${name.padEnd(width)}  ${purpose}`).join("\n");
 };
 
 /** Longer lists than this say less than "everything". */

@@ -45,6 +45,7 @@ const shortened = (text: string, width: number): string => {
 
 /** The line at the foot of a page: what it belongs to, and that it may be printed. */
 export const foot = (paper: Paper, [left, right]: readonly [string, string]): string => {
+  if (left === "" && right === "") return "";
   const width = paper.width - 2 * margin;
   const top = paper.height - margin - footHeight;
   const said = { text: shortened(right, width * 0.7), style: styles.foot };
