@@ -34,7 +34,7 @@ export const readMeOf = (files: readonly Deliverable[], show: Show): string => {
   const { puzzle } = show.board;
   const [held, wanted] = [heldBack(files, show), waitingFor(["credit", "link", "date"], files, show)];
   return `${[
-    `${oneLine(puzzle.title)}, ${creditOf(puzzle)}`,
+    `${oneLine(puzzle.title)}, ${creditOf(puzzle, show.isChanged)}`,
     `Open puzzle.png and script.md first.`,
     listing(files),
     ...(held.length > 0 ? [`May not go out yet\n\n${told(held)}`] : []),
