@@ -106,7 +106,7 @@ const shortened = (text: string): string[] => {
 
 const texts = (board: Board, setting: Setting, isChanged: boolean): string => {
   const { lines, letters } = titleIn(oneLine(board.puzzle.title));
-  const below = [...by(board, isChanged).flatMap(shortened), ...shortened(headings(board))];
+  const below = [...by(board, isChanged), headings(board)].filter((text) => text !== "").flatMap(shortened);
   const height = lines.length * letters + below.length * leading;
   const top = (size.height - height) / 2 + letters * 0.75;
   const afterTitle = top + (lines.length - 1) * letters + 58;
