@@ -2,7 +2,11 @@ import { compile, type Plan } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
 import { packFiles } from "../files/registry.ts";
+import { dataMark, titleMark } from "../page/page-of.ts";
+import { a4 } from "../paper/paper.ts";
+import { coverSvg } from "./cover.ts";
 import { letterToSetters, noteToSetters } from "./letters-to-setters.ts";
+import { sheetPages } from "./sheet/sheet-pages.ts";
 import type { Show } from "./show.ts";
 import { suggestions } from "./suggestions.ts";
 import { heldBack, onChanges } from "./wanted.ts";
@@ -100,4 +104,19 @@ describe("the suggestions", () => {
     for (const line of lines(texts)) expect([...line].length).toBeLessThanOrEqual(283);
     if (title.length < 100) expect(lines(texts).length).toBeGreaterThan(0);
   });
+});
+
+test("nothing that names the setter presents a changed puzzle as the setter's own", () => {
+  const show = { ...showBy(named("granted"), { isChanged: true }), plan: { ...plan, meets: [], leftOut: [] } };
+  const page = `${titleMark}<script type="application/json">${dataMark}</script>`;
+  const contents = packFiles
+    .filter(({ needs }) => needs.includes("consent"))
+    .map(({ name, make }) => [name, make(show as unknown as Show, { page })] as const);
+  for (const [name, content] of contents) {
+    if (typeof content !== "string" || !content.includes("Ivo Lang") || name.startsWith("note-")) continue;
+    expect([name, /changed (from a puzzle by|since)/i.test(content)]).toEqual([name, true]);
+  }
+  const cover = coverSvg(show.board, { isChanged: true });
+  expect(cover).toContain("changed from a puzzle by");
+  expect(sheetPages({ board: show.board, paper: a4, isChanged: true })[0]).toContain("changed from a puzzle by");
 });

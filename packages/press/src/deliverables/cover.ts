@@ -5,6 +5,7 @@ import { type Extent, together } from "../scene/extent.ts";
 import { widthOf, wrapped } from "../scene/letters.ts";
 import { element, escaped } from "../svg/element.ts";
 import { type Setting, typeOf } from "../svg/type.ts";
+import { byWords } from "./credit.ts";
 import { ruleNames } from "./rule-names.ts";
 import { oneLine } from "./texts.ts";
 
@@ -95,17 +96,17 @@ const written = (text: string, y: number, { letters, weight, setting }: Type): s
 
 const headings = (board: Board): string => capital(ruleNames(board).join(", "));
 
-const by = ({ puzzle: { setters } }: Board): string[] =>
-  setters.length === 0 ? [] : [oneLine(`by ${setters.map(({ name }) => name).join(" and ")}`)];
+const by = ({ puzzle: { setters } }: Board, isChanged: boolean): string[] =>
+  setters.length === 0 ? [] : [oneLine(`${byWords(isChanged)} ${setters.map(({ name }) => name).join(" and ")}`)];
 
 const shortened = (text: string): string[] => {
   const lines = linesWithin(text, textWidth / lettersBelow);
   return lines.length <= 2 ? lines : [lines[0]!, `${lines[1]!.replace(/,?\s?\S*$/, "")} …`];
 };
 
-const texts = (board: Board, setting: Setting): string => {
+const texts = (board: Board, setting: Setting, isChanged: boolean): string => {
   const { lines, letters } = titleIn(oneLine(board.puzzle.title));
-  const below = [...by(board), ...shortened(headings(board))];
+  const below = [...by(board, isChanged), headings(board)].filter((text) => text !== "").flatMap(shortened);
   const height = lines.length * letters + below.length * leading;
   const top = (size.height - height) / 2 + letters * 0.75;
   const afterTitle = top + (lines.length - 1) * letters + 58;
@@ -121,7 +122,11 @@ const texts = (board: Board, setting: Setting): string => {
  */
 export const coverSvg = (
   board: Board,
-  { setting = "variable", fontCss }: { setting?: Setting; fontCss?: string } = {},
+  {
+    setting = "variable",
+    fontCss,
+    isChanged = false,
+  }: { setting?: Setting; fontCss?: string; isChanged?: boolean } = {},
 ): string => {
   const colours = coloursOf("light");
   const { window, cell } = shotOf(board);
@@ -142,7 +147,7 @@ export const coverSvg = (
       element("rect", { width: String(size.width), height: String(size.height), fill: colours("desk") }),
       drawn.replace("<svg", `<svg x="${boardFrom}" y="0"`),
       element("polygon", { points: panel, fill: colours("spruce") }),
-      texts(board, setting),
+      texts(board, setting, isChanged),
     ].join("\n"),
   );
 };

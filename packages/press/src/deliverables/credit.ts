@@ -1,7 +1,10 @@
 import { listed, type Puzzle } from "@solvewright/engine";
 
+/** A changed puzzle is never presented as the setter's own. */
+export const byWords = (isChanged = false): string => (isChanged ? "changed from a puzzle by" : "by");
+
 /** "by Maud Ferrier", with the link where there is one. */
-export const creditOf = ({ setters }: Puzzle): string => {
+export const creditOf = ({ setters }: Puzzle, isChanged = false): string => {
   if (setters.length === 0) return "setter not named yet";
-  return `by ${listed(setters.map(({ name, link }) => (link ? `${name} (${link})` : name)))}`;
+  return `${byWords(isChanged)} ${listed(setters.map(({ name, link }) => (link ? `${name} (${link})` : name)))}`;
 };

@@ -22,6 +22,6 @@ export const description: Deliverable = {
   needs: ["credit", "link", "date", "consent"],
   make: (show) => {
     const { puzzle } = show.board;
-    return `${oneLine(puzzle.title)}, ${creditOf(puzzle)}.\n\nThe rules\n${rulesOf(show)}\n\nChapters\n${chaptersOf(show)}\n`;
+    return `${oneLine(puzzle.title)}, ${creditOf(puzzle, show.isChanged)}.\n\nThe rules\n${rulesOf(show)}\n\nChapters\n${chaptersOf(show)}\n`;
   },
 };

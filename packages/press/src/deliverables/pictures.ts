@@ -27,7 +27,7 @@ export const solutionPicture: Picture = {
 export const coverPicture: Picture = {
   name: "cover",
   purpose: "The picture for the video's cover, 1280 by 720, with no digit of the solution",
-  svg: ({ board }, style) => coverSvg(board, style),
+  svg: ({ board, isChanged = false }, style) => coverSvg(board, { ...style, isChanged }),
 };
 
 /** What a picture is for in one of its forms. */

@@ -11,8 +11,11 @@ export const lackedBy = (file: Deliverable, show: Show): Fact[] => {
 };
 
 const listing = (files: readonly Deliverable[]): string => {
-  const width = Math.max(...files.map(({ name }) => name.length));
-  return files.map(({ name, purpose }) => `  ${name.padEnd(width)}  ${purpose}`).join("\n");
+  const lines = new Map(
+    files.map(({ name, purpose, group }) => (group ? [group.names, group.purpose] : [name, purpose])),
+  );
+  const width = Math.max(...[...lines.keys()].map((name) => name.length));
+  return [...lines].map(([name, purpose]) => `  ${name.padEnd(width)}  ${purpose}`).join("\n");
 };
 
 /** Longer lists than this say less than "everything". */
@@ -31,7 +34,7 @@ export const readMeOf = (files: readonly Deliverable[], show: Show): string => {
   const { puzzle } = show.board;
   const [held, wanted] = [heldBack(files, show), waitingFor(["credit", "link", "date"], files, show)];
   return `${[
-    `${oneLine(puzzle.title)}, ${creditOf(puzzle)}`,
+    `${oneLine(puzzle.title)}, ${creditOf(puzzle, show.isChanged)}`,
     `Open puzzle.png and script.md first.`,
     listing(files),
     ...(held.length > 0 ? [`May not go out yet\n\n${told(held)}`] : []),

@@ -34,7 +34,7 @@ export const rulesText: Deliverable = {
     const { title, wording, notes } = board.puzzle;
     const full = ours(board).map((text) => `- ${text}`);
     return `${[
-      `${oneLine(title)}\n${creditOf(board.puzzle)}`,
+      `${oneLine(title)}\n${creditOf(board.puzzle, show.isChanged)}`,
       ...(wording ? [`The rules in the setter's words\n\n${wording.trim()}`] : []),
       `${wording ? "The rules in full" : "The rules"}\n\n${full.join("\n")}`,
       ...(notes ? [`The setter adds\n\n${notes.trim()}`] : []),

@@ -42,7 +42,7 @@ export const script: Deliverable = {
     const times = timesOf(plan);
     return `${[
       `# ${inMarkdown(board.puzzle.title)}: the script`,
-      `${inMarkdown(capital(creditOf(board.puzzle)))}. ${lengthOf(show)}`,
+      `${inMarkdown(capital(creditOf(board.puzzle, show.isChanged)))}. ${lengthOf(show)}`,
       "Places are named row and column, each grid counting its own from the top left.",
       "## The rules",
       ...plan.rules.lines.map((rule) => line(rule.title, rule, times)),

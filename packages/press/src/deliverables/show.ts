@@ -28,6 +28,8 @@ export interface Deliverable {
   readonly name: string;
   /** One sentence: what it is for. */
   readonly purpose: string;
+  /** Files of one group are listed as one: how their names look, and what they are for together. */
+  readonly group?: { readonly names: string; readonly purpose: string };
   /** What it should not go out without. */
   readonly needs: readonly Fact[];
   make(show: Show, assets: Assets): string | Uint8Array;

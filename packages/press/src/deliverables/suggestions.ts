@@ -1,4 +1,5 @@
 import { type Board, capital, counted, listed } from "@solvewright/engine";
+import { byWords } from "./credit.ts";
 import { ruleNames } from "./rule-names.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { oneLine } from "./texts.ts";
@@ -21,8 +22,12 @@ const gridsSaid = ({ puzzle: { grids }, canvas }: Board): string => {
 const givensSaid = ({ puzzle: { givens } }: Board): string =>
   givens.size === 0 ? "not one digit given" : `${plural(givens.size, "digit")} given`;
 
-const bySetters = ({ puzzle: { setters } }: Board): string =>
-  setters.length === 0 ? "" : ` by ${listed(setters.map(({ name }) => oneLine(name)))}`;
+const bySetters = ({ board: { puzzle }, isChanged }: Show): string => {
+  const { setters } = puzzle;
+  return setters.length === 0
+    ? ""
+    : `${isChanged ? "," : ""} ${byWords(isChanged)} ${listed(setters.map(({ name }) => oneLine(name)))}`;
+};
 
 /** A list that is cut to its first few. */
 const few = (names: readonly string[], count: number): string =>
@@ -33,7 +38,7 @@ const titlesFor = (show: Show): string[] => {
   const title = oneLine(board.puzzle.title) || "Untitled";
   const [names, minutes] = [ruleNames(board), Math.max(1, Math.round(plan.seconds / 60))];
   return [
-    `${title}${bySetters(board)}`,
+    `${title}${bySetters(show)}`,
     `${capital(gridsSaid(board))}: ${title}`,
     `${capital(givensSaid(board))}: ${title}`,
     ...(names.length > 0 ? [`${capital(few(names, 3))}: ${title}, step by step`] : []),
@@ -48,9 +53,9 @@ const textsFor = (show: Show): string[] => {
   const withRules = names.length > 0 ? `, with ${few(names, 4)}` : "";
   const minutes = plural(Math.max(1, Math.round(plan.seconds / 60)), "minute");
   return [
-    `${title}${bySetters(board)}: ${gridsSaid(board)}${withRules}. ${capital(givensSaid(board))}. Try it first, then watch.`,
-    `${capital(gridsSaid(board))}, ${givensSaid(board)}. We take about ${minutes} for ${title}${bySetters(board)} and say why at every step.`,
-    `${title}${bySetters(board)} is out. If you get stuck, the page gives a nudge from where you are, not the answer.`,
+    `${title}${bySetters(show)}: ${gridsSaid(board)}${withRules}. ${capital(givensSaid(board))}. Try it first, then watch.`,
+    `${capital(gridsSaid(board))}, ${givensSaid(board)}. We take about ${minutes} for ${title}${bySetters(show)} and say why at every step.`,
+    `${title}${bySetters(show)} is out. If you get stuck, the page gives a nudge from where you are, not the answer.`,
   ];
 };
 

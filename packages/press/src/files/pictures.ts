@@ -27,9 +27,19 @@ export interface PicturesAsked {
   readonly dark: boolean;
 }
 
+const ofBeats = {
+  names: "beat-*.svg, beat-*.png",
+  purpose: "Beats with their reasons drawn, by the numbers of the script. They give digits of the solution away.",
+};
+
 /** Pictures that are made only where they are asked for, each as SVG and PNG. */
 export const picturesAsked = ({ beats, dark }: PicturesAsked): Deliverable[] => {
+  const both = (pictures: readonly Picture[]): Deliverable[] =>
+    pictures.flatMap((picture) => [asSvg(picture), asPng(picture)]);
   const light = beats.map(beatPicture);
-  const all = [...light, ...(dark ? [puzzlePicture, solutionPicture, ...light].map(inTheDark) : [])];
-  return all.flatMap((picture) => [asSvg(picture), asPng(picture)]);
+  const beatFiles = both([...light, ...(dark ? light.map(inTheDark) : [])]).map((file) => ({
+    ...file,
+    group: ofBeats,
+  }));
+  return [...both(dark ? [puzzlePicture, solutionPicture].map(inTheDark) : []), ...beatFiles];
 };

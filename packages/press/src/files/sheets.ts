@@ -10,11 +10,13 @@ export const aboutShow = ({ board: { puzzle } }: Show, what: string) => ({
   author: puzzle.setters.map(({ name }) => oneLine(name)).join(", "),
 });
 
+const asked = ({ board, isChanged = false }: Show) => ({ board, isChanged });
+
 const puzzleSheet = (paper: Paper): Deliverable => ({
   name: `sheet-${paper.name}.pdf`,
   purpose: `The puzzle to print and solve by hand, on ${paper.called}.`,
   needs: ["credit", "consent", "print"],
-  make: (show) => pdfOf(sheetPages({ board: show.board, paper }), aboutShow(show, "the puzzle")),
+  make: (show) => pdfOf(sheetPages({ ...asked(show), paper }), aboutShow(show, "the puzzle")),
 });
 
 const solutionSheet = (paper: Paper): Deliverable => ({
@@ -23,7 +25,7 @@ const solutionSheet = (paper: Paper): Deliverable => ({
   needs: ["credit", "consent", "print"],
   make: (show) =>
     pdfOf(
-      sheetPages({ board: show.board, paper, settled: show.solution, after: "the solution" }),
+      sheetPages({ ...asked(show), paper, settled: show.solution, after: "the solution" }),
       aboutShow(show, "the solution"),
     ),
 });

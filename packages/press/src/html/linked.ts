@@ -1,4 +1,5 @@
-import type { Puzzle } from "@solvewright/engine";
+import { capital, type Puzzle } from "@solvewright/engine";
+import { byWords } from "../deliverables/credit.ts";
 import { oneLine } from "../deliverables/texts.ts";
 import { safeLink } from "../paper/safe-link.ts";
 import { element, escaped } from "../svg/element.ts";
@@ -11,9 +12,9 @@ const linked = (text: string, link: string | undefined): string => {
 };
 
 /** "by Maud Ferrier and Ivo Lang", each name a link where there is one. */
-export const creditHtml = ({ setters }: Puzzle): string => {
+export const creditHtml = ({ setters }: Puzzle, isChanged = false): string => {
   const names = setters.map(({ name, link }) => `<bdi>${linked(oneLine(name), link)}</bdi>`);
   if (names.length === 0) return "Setter not named yet.";
   const [last] = names.slice(-1);
-  return `By ${names.length > 1 ? `${names.slice(0, -1).join(", ")} and ${last}` : last}.`;
+  return `${capital(byWords(isChanged))} ${names.length > 1 ? `${names.slice(0, -1).join(", ")} and ${last}` : last}.`;
 };

@@ -76,7 +76,7 @@ export const scriptHtml: Deliverable = {
       ...(fontCss ? { fontCss } : {}),
       body: [
         element("h1", { dir: "auto" }, `${escaped(title)}: the script`),
-        `<p>${creditHtml(puzzle)} ${lengthOf(show)}</p>`,
+        `<p>${creditHtml(puzzle, show.isChanged)} ${lengthOf(show)}</p>`,
         `<p class="quiet">What a line leans on is underlined; <span class="so">what follows from it</span> is bold. Places are named row and column, each grid counting its own from the top left.</p>`,
         ...toldActs(show).map(actHtml),
       ].join("\n"),

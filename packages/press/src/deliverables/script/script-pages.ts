@@ -107,7 +107,7 @@ export const scriptPages = (show: Show): string[] => {
     },
   ];
   const rows = [
-    ...masthead(puzzle, width, "the script"),
+    ...masthead(puzzle, width, { after: "the script", ...(show.isChanged ? { isChanged: true } : {}) }),
     ...paragraph([{ text: lengthOf(show), style: doing }], width),
     ...paragraph(key, width, 1.5),
     space(16),

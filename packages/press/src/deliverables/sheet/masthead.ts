@@ -1,6 +1,7 @@
 import type { Puzzle } from "@solvewright/engine";
 import { heightOf, paragraph, type Row, space } from "../../paper/block.ts";
 import { type Run, runWidth, setLines } from "../../paper/typeset.ts";
+import { byWords } from "../credit.ts";
 import { oneLine } from "../texts.ts";
 import { heading, styles } from "./styles.ts";
 
@@ -21,20 +22,27 @@ const titleRuns = (title: string, width: number): Run => {
 };
 
 /** "by Maud Ferrier and Ivo Lang", each name a link where there is one. */
-export const creditRuns = ({ setters }: Puzzle): Run[] => {
+export const creditRuns = ({ setters }: Puzzle, isChanged = false): Run[] => {
   const style = styles.credit;
   if (setters.length === 0) return [{ text: "setter not named yet", style }];
   return setters.flatMap(({ name, link }, k): Run[] => {
-    const before = k === 0 ? "by" : k === setters.length - 1 ? "and" : "";
+    const before = k === 0 ? byWords(isChanged) : k === setters.length - 1 ? "and" : "";
     const text = oneLine(name).slice(0, 200) + (k < setters.length - 2 ? "," : "");
     return [...(before ? [{ text: before, style }] : []), { text, style, ...(link ? { link } : {}) }];
   });
 };
 
+export interface Heading {
+  /** Stands behind the title: "the solution". */
+  readonly after?: string;
+  /** The puzzle is not letter by letter as its setter made it. */
+  readonly isChanged?: boolean;
+}
+
 /** Title and credit: on one line where there is room, else the credit under the title. */
-export const masthead = (puzzle: Puzzle, width: number, after = ""): Row[] => {
+export const masthead = (puzzle: Puzzle, width: number, { after = "", isChanged = false }: Heading = {}): Row[] => {
   const title = titleRuns(after ? `${puzzle.title}: ${after}` : puzzle.title, width);
-  const credit = creditRuns(puzzle);
+  const credit = creditRuns(puzzle, isChanged);
   const isOneLine = runWidth(title) + 14 + credit.reduce((sum, run) => sum + runWidth(run) + 4, 0) <= width;
   if (!isOneLine) return [...paragraph([title], width, 1.2), ...paragraph(credit, width, 1.5), space(10)];
   const [row] = paragraph([title], width, 1.2) as [Row];

@@ -7,7 +7,7 @@ import { margin, type Paper, turned } from "../../paper/paper.ts";
 import { runWidth } from "../../paper/typeset.ts";
 import { oneLine } from "../texts.ts";
 import { isAgreed } from "../wanted.ts";
-import { masthead } from "./masthead.ts";
+import { type Heading, masthead } from "./masthead.ts";
 import { type Measure, ruleScales, rulesRows } from "./rules-rows.ts";
 import { styles } from "./styles.ts";
 
@@ -19,13 +19,11 @@ const gap = 22;
 const aboveRules = 16;
 export const footHeight = 20;
 
-interface Asked {
+interface Asked extends Heading {
   readonly board: Board;
   readonly paper: Paper;
   /** By cell name; left out, the cells are empty. */
   readonly settled?: Readonly<Record<string, number>>;
-  /** Stands behind the title: "solution". */
-  readonly after?: string;
   /** The number of its first page, where it is one of several in a booklet. */
   readonly from?: number;
 }
@@ -45,6 +43,7 @@ const shortened = (text: string, width: number): string => {
 
 /** The line at the foot of a page: what it belongs to, and that it may be printed. */
 export const foot = (paper: Paper, [left, right]: readonly [string, string]): string => {
+  if (left === "" && right === "") return "";
   const width = paper.width - 2 * margin;
   const top = paper.height - margin - footHeight;
   const said = { text: shortened(right, width * 0.7), style: styles.foot };
@@ -94,7 +93,7 @@ const layoutsOn = (asked: Asked, paper: Paper, columns: number): Layout[] => {
   const [wide, high] = sizeOfBoard(asked.board);
   const width = paper.width - 2 * margin;
   const columnWidth = (width - (columns - 1) * gap) / columns;
-  const head = masthead(asked.board.puzzle, width, asked.after);
+  const head = masthead(asked.board.puzzle, width, asked);
   const free = paper.height - 2 * margin - footHeight - heightOf(head) - 12;
   const cellIn = (height: number): number => Math.min(largest, width / wide, height / high);
   const alone = { paper, head, measure: { width: columnWidth, scale: 1.1 }, cell: cellIn(free) };

@@ -127,7 +127,7 @@ export const walkthroughHtml: Deliverable = {
       ...(fontCss ? { fontCss } : {}),
       body: [
         element("h1", { dir: "auto" }, `${escaped(title)}: the walkthrough`),
-        `<p>${creditHtml(board.puzzle)}</p>`,
+        `<p>${creditHtml(board.puzzle, show.isChanged)}</p>`,
         contents(show),
         puzzleHtml(show),
         ...plan.acts.map((act, k) => actHtml(show, act, k, beats, pictured)),

@@ -13,10 +13,10 @@ export const walkthrough: Deliverable = {
   name: "walkthrough.md",
   purpose: "The puzzle and its whole solve in words, for those who do not see the picture.",
   needs: ["credit", "link", "consent"],
-  make: ({ board, plan }) =>
+  make: ({ board, plan, isChanged }) =>
     `${[
       `# ${inMarkdown(board.puzzle.title)}: the walkthrough`,
-      `${inMarkdown(capital(creditOf(board.puzzle)))}.`,
+      `${inMarkdown(capital(creditOf(board.puzzle, isChanged)))}.`,
       "Rows count from the top and columns from the left, in each grid by itself.",
       "## The puzzle",
       items(puzzleInWords(board)),
