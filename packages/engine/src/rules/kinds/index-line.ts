@@ -20,11 +20,11 @@ interface IndexLine extends Bound {
   readonly across: readonly (readonly Cell[])[];
 }
 
-/** The first names the place of the second just where the second is the line's number. */
+/** Where the first names the place of the second, the second is the line's number. */
 const points =
   (place: number, number: number) =>
   (first: number, second: number): boolean =>
-    (first === place) === (second === number);
+    first !== place || second === number;
 
 /** Read across the line; the state is the place that its digit names. */
 const reading = (cells: readonly Cell[], { places, line: { number } }: IndexLine) => ({
@@ -49,7 +49,7 @@ const pointingsOf = ({ across, places }: IndexLine): Pointing[] =>
     others.map((pointed, k) => ({ pointer: pointer!, pointed, place: places[k]! })),
   );
 
-/** Why a pair rules a digit out of one of its cells: the two say the same, or neither does. */
+/** Why a pair rules a digit out of one of its cells; that the number stands once in its row takes that row. */
 const whyNot = (
   { line: { number } }: IndexLine,
   asked: Asked,
@@ -59,8 +59,9 @@ const whyNot = (
 ): string | undefined => {
   const { pointer, pointed, place } = pair;
   const nth = `the ${ordinal(place)} cell`;
+  const isOnce = asked.differ(pointer, pointed);
   if (cell === pointed && digit === number)
-    return canBe(pointer, place, asked)
+    return !isOnce || canBe(pointer, place, asked)
       ? undefined
       : `${aDigit(number)} in ${nth} would want ${aDigit(place)} as its index digit, which can't be`;
   if (cell === pointed)
@@ -69,7 +70,7 @@ const whyNot = (
     return canBe(pointed, number, asked)
       ? undefined
       : `${aDigit(place)} would put the ${number} in ${nth}, which can't be`;
-  return digitIn(pointed, asked) === number ? `the ${number} stands in ${nth}` : undefined;
+  return isOnce && digitIn(pointed, asked) === number ? `the ${number} stands in ${nth}` : undefined;
 };
 
 const because = (index: IndexLine, asked: Asked): string | undefined =>
