@@ -35,7 +35,7 @@ export const readMeOf = (files: readonly Deliverable[], show: Show): string => {
   const [held, wanted] = [heldBack(files, show), waitingFor(["credit", "link", "date"], files, show)];
   return `${[
     `${oneLine(puzzle.title)}, ${creditOf(puzzle, show.isChanged)}`,
-    `Open puzzle.png and script.md first.`,
+    `Open puzzle.png and script.html first.`,
     listing(files),
     ...(held.length > 0 ? [`May not go out yet\n\n${told(held)}`] : []),
     ...(wanted.length > 0 ? [`Still wanted\n\n${told(wanted)}`] : []),

@@ -78,7 +78,7 @@ const ending = (to: string, files: readonly PackFile[], kept: readonly string[])
     ? [`${listed(kept)} ${kept.length === 1 ? "was" : "were"} changed by hand and kept; --force writes over them.`]
     : []),
   `${files.length - kept.length} files lie in ${printable(to)}.`,
-  "Open puzzle.png and script.md first; README.txt says what the others are for and what is still wanted.",
+  "Open puzzle.png and script.html first; README.txt says what the others are for and what is still wanted.",
 ];
 
 export const run: Run = async (asked) => {
