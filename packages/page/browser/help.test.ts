@@ -62,7 +62,7 @@ inBrowser("help", () => {
       await answer.getByText("This box has its 2").waitFor();
       expect(await drawn(visitor, "hatch")).toBeGreaterThan(0);
       await visitor.press("4");
-      await answer.getByText("It can. Nothing on the board rules it out.").waitFor();
+      await answer.getByText("Nothing plain rules it out from here.").waitFor();
       expect(await visitor.page.evaluate("document.activeElement.textContent")).toBe("4");
     });
   });

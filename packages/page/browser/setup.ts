@@ -1,10 +1,10 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type BrowserServer, chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
-import { browsersHere, noBrowser } from "../../../scripts/browser.mjs";
+import { noBrowser } from "../../../scripts/browser.mjs";
 import { buildPage } from "../../../scripts/page.mjs";
+import { launched } from "./launch.ts";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -14,24 +14,6 @@ declare module "vitest" {
     readonly pages: string;
   }
 }
-
-const args = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-const launched = async (): Promise<BrowserServer | undefined> => {
-  for (const executablePath of browsersHere()) {
-    const server = await chromium.launchServer({ executablePath, args, timeout: 30_000 }).catch(() => undefined);
-    if (server) return server;
-  }
-  return undefined;
-};
 
 /** Once for all browser tests: builds the page and starts a browser. */
 export default async (project: TestProject): Promise<() => Promise<void>> => {

@@ -22,6 +22,9 @@ const mostLines = 3;
 
 const plainly = (text: string): Told => ({ parts: [{ text, role: "plain" } satisfies Part], placed: text, steps: [] });
 
+/** The same whether the digit is right or its reason is out of reach: else the answer would give the digit away. */
+const openSaid = plainly("Nothing plain rules it out from here.");
+
 const withoutCell = (position: Position, cell: string): Position => {
   const { [cell]: _, ...settled } = position.settled;
   const { [cell]: __, ...marks } = position.marks;
@@ -56,11 +59,10 @@ export const whyNot = (helped: Helped, position: Position, name: string, digit: 
   const own = board.givens.get(cell);
   if (own === digit) return answer("is", [given(helped, cell)]);
   if (own !== undefined) return answer("cannot", [given(helped, cell)]);
-  if (solution?.[cell] === digit) return answer("can", [plainly("It can. Nothing on the board rules it out.")]);
+  if (solution?.[cell] === digit) return answer("can", [openSaid]);
   const state = knownFrom(board, solution, withoutCell(position, name));
   const found = why(state, board, { cell, digit }, judge);
-  if (found.answer === "unknown" || found.answer === "can")
-    return answer("unknown", [plainly("Nothing plain rules it out yet from here.")]);
+  if (found.answer === "unknown" || found.answer === "can") return answer("unknown", [openSaid]);
   if (found.steps.length === 0) return answer("cannot", [plainly(lackingSaid(helped, cell, digit))]);
   let before = state;
   const lines = found.steps.map((step) => {
