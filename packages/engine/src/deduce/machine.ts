@@ -27,8 +27,8 @@ export interface Machine {
   readonly weights: Float64Array;
   /** Who saw that nothing is left, and where its doing began. */
   readonly clash: { readonly source: number; readonly begin: number } | undefined;
-  /** Forgets everything and starts from these digits; false where nothing is left. */
-  start(possible: readonly Digits[]): boolean;
+  /** Forgets everything and starts from these digits, `unseen` before anybody looks; false where nothing is left. */
+  start(possible: readonly Digits[], unseen?: boolean): boolean;
   /** Sets a digit on trial and lets everybody look; `quickly`: only those whose looks take no thought. */
   attempt(cell: Cell, digit: number, quickly?: boolean): boolean;
   /** Takes a digit out that was refuted and lets everybody look. */
@@ -156,9 +156,10 @@ export const machineOf = (board: Board): Machine => {
     get clash() {
       return clash;
     },
-    start: (possible) => {
+    start: (possible, unseen = false) => {
       undo(0);
       now.set(possible);
+      if (unseen) return !now.includes(0);
       for (let cell = 0; cell < size; cell++) if (isOne(now[cell]!)) toTell.push(cell);
       for (let w = 0; w < watchers.length; w++) {
         if (isDue[w]) continue;

@@ -27,23 +27,25 @@ interface Context {
   readonly judge: Judge;
   readonly machine: Machine;
   readonly memory: Memory;
+  /** What the machine sees before a digit is tried is left aside. */
+  readonly unseen?: true;
 }
 
 /** The what-if that tells why this digit fails, these trials within it; undefined where that can't be proved. */
 function* told(
   knowledge: Knowledge,
   { cell, digit, inner }: Trial,
-  { board, judge, machine }: Context,
+  { board, judge, machine, unseen }: Context,
 ): Generator<void, Deduction | undefined> {
   const retracing = { machine, board, judge, refutations: new Map<number, Deduction>() };
   const fine = machine.attempt(cell, digit);
   const found = fine ? yield* toldTrials(inner, 0, retracing) : yield* retraced(0, retracing);
   if ("source" in found) {
     if (found.source !== undefined && found.source >= 0) machine.silence(found.source);
-    machine.start(knowledge.possible);
+    machine.start(knowledge.possible, unseen);
     return undefined;
   }
-  machine.start(knowledge.possible);
+  machine.start(knowledge.possible, unseen);
   const step = triedStep({ board, trial: [cell, digit], outside: knowledge.possible }, found.steps);
   return judge.holds(step) ? step : undefined;
 }
@@ -75,6 +77,18 @@ function* shortest(
     if (!best || step.steps!.length < best.steps!.length) best = step;
   }
   return best;
+}
+
+/**
+ * What fails at once where nobody has looked yet. The machine sees more than a ladder that lacks some techniques; what it
+ * has seen no longer needs to be tried, but nobody has told it.
+ */
+function* fromUnseen(knowledge: Knowledge, context: Context): Generator<void, Deduction | undefined> {
+  context.machine.start(knowledge.possible, true);
+  const looks = failingOf(yield* looksAround(context.machine));
+  const found = yield* shortest(knowledge, looks, { ...context, unseen: true });
+  context.machine.start(knowledge.possible);
+  return found;
 }
 
 /** So often a trial is gone through anew when some of it could not be proved, or turns out to fill the board. */
@@ -181,6 +195,8 @@ export function* whatIf(
   memory.failing = failingOf(looks);
   const found = yield* shortest(knowledge, memory.failing, context);
   if (found && found.level <= level) return found;
+  const plain = machine.mark() > 0 ? yield* fromUnseen(knowledge, context) : undefined;
+  if (plain && plain.level <= level) return plain;
   if (level < 5 || isShallow) return undefined;
   return yield* nested(knowledge, known.length > 0 ? yield* looksAround(machine) : looks, context);
 }
