@@ -2,6 +2,7 @@ import * as z from "zod";
 import { assessSchema } from "./assess.ts";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
+import { claimSchema } from "./claim.ts";
 import { bookletSchema, correctSchema, manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
 import { reachSchema } from "./reach.ts";
@@ -14,6 +15,7 @@ export const schemas = {
   check: checkSchema,
   "check-line": checkLineSchema,
   why: whySchema,
+  claim: claimSchema,
   reach: reachSchema,
   assess: assessSchema,
   pack: packSchema,

@@ -23,13 +23,14 @@ import {
   why,
 } from "@solvewright/engine";
 import { positionIn } from "../../board-file.ts";
-import type { Asked, Run } from "../../command.ts";
+import type { Asked, ExitCode, Run } from "../../command.ts";
 import { badUsage } from "../../faults.ts";
 import { unlessStopped, watching } from "../../long-work.ts";
 import { stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { soundnessOf, watchedProver } from "../../show.ts";
+import { judgedFrom, saidIn, tellJudged } from "./claim.ts";
 import { drawTo } from "./picture.ts";
 import { type Start, startFor } from "./start.ts";
 
@@ -56,10 +57,14 @@ const twoBoards = badUsage("--at and --board each name a board to ask from. Give
   right: "--at <beat> or --board <file>",
 });
 
-const questionIn = (board: Board, [, cell, digit]: Asked["words"]): WhyQuestion => ({
-  cell: cellIn(board, cell!),
-  ...(digit === undefined ? {} : { digit: digitIn(digit) }),
-});
+const questionIn = (board: Board, [, cell, digit]: Asked["words"]): WhyQuestion => {
+  if (cell === undefined)
+    throw badUsage("Name the cell that is asked about, or a deduction with --claim.", {
+      read: "no cell",
+      right: `a cell of this puzzle, such as ${board.canvas.names[0]}`,
+    });
+  return { cell: cellIn(board, cell), ...(digit === undefined ? {} : { digit: digitIn(digit) }) };
+};
 
 /** The steps of an answer as the outside sees them, each said in the state that those before it leave. */
 const stepsFrom = (board: Board, start: Knowledge, deductions: readonly Deduction[]): Step[] => {
@@ -117,22 +122,37 @@ const boardSaid = (board: Board, start: Start): string[] => [
   ...wrongMarksSaid(board, start),
 ];
 
-const answered = (board: Board, question: WhyQuestion, position: Position | undefined, asked: Asked) => {
+const onBoard = (board: Board, position: Position | undefined, asked: Asked) => {
   const { verdict, solutions } = soundnessOf(board, asked);
   const solution = verdict === "one" ? solutions[0] : undefined;
-  const start = startFor(board, solution, position, asked);
+  return { solution, start: startFor(board, solution, position, asked) };
+};
+
+const answered = (board: Board, question: WhyQuestion, position: Position | undefined, asked: Asked) => {
+  const { solution, start } = onBoard(board, position, asked);
   if (question.digit !== undefined && solution?.[question.cell] === question.digit)
     return { start, found: { answer: "can", steps: [] } satisfies Why };
   const watch = watching(asked, () => asked.out.progress("Looking for the reason"));
   return { start, found: why(start.known, board, question, judgeOf(board, watchedProver(board, watch))) };
 };
 
+const claimed = (board: Board, flag: string, position: Position | undefined, asked: Asked): Promise<ExitCode> => {
+  const said = saidIn(flag, board);
+  const made = unlessStopped(() => {
+    const { start } = onBoard(board, position, asked);
+    return { start, judged: judgedFrom(board, said, start, asked) };
+  });
+  if (!made) return Promise.resolve(stoppedAt(asked, "No verdict yet."));
+  return tellJudged(board, said, made.start, made.judged, asked, boardSaid(board, made.start));
+};
+
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
   if (typeof flags.at === "string" && typeof flags.board === "string") throw twoBoards;
   const board = await boardIn(words[0]!, out);
-  const question = questionIn(board, words);
   const position = typeof flags.board === "string" ? await positionIn(flags.board, board) : undefined;
+  if (typeof flags.claim === "string") return claimed(board, flags.claim, position, asked);
+  const question = questionIn(board, words);
   const made = unlessStopped(() => answered(board, question, position, asked));
   if (!made) return stoppedAt(asked, "No answer yet.");
   const { known, wrong, wrongMarks, wrongSpots } = made.start;

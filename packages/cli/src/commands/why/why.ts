@@ -2,11 +2,15 @@ import { type Command, json } from "../../command.ts";
 
 export const why: Command = {
   name: "why",
-  usage: "FILE CELL [DIGIT]",
+  usage: "FILE [CELL] [DIGIT]",
   summary: "Why a cell is what it is, or can't be a digit",
   flags: [
     { name: "--at <beat>", text: "from the board at this beat of the running order" },
     { name: "--board <file>", text: "from a board file, as the try-it page saves it" },
+    {
+      name: "--claim <words>",
+      text: 'judges a deduction instead: "r4c5=3 because row 4, cage at r4c6" (docs/claims.md)',
+    },
     { name: "--picture <file>", text: "draws the reason as SVG" },
     json,
   ],
