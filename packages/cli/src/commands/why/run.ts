@@ -20,6 +20,7 @@ import {
   textOf,
   type Why,
   type WhyQuestion,
+  type WishList,
   why,
 } from "@solvewright/engine";
 import { positionIn } from "../../board-file.ts";
@@ -30,6 +31,7 @@ import { stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { soundnessOf, watchedProver } from "../../show.ts";
+import { wishesIn } from "../../wishes-file.ts";
 import { judgedFrom, saidIn, tellJudged } from "./claim.ts";
 import { drawTo } from "./picture.ts";
 import { type Start, startFor } from "./start.ts";
@@ -122,24 +124,30 @@ const boardSaid = (board: Board, start: Start): string[] => [
   ...wrongMarksSaid(board, start),
 ];
 
-const onBoard = (board: Board, position: Position | undefined, asked: Asked) => {
+/** The board to ask from: what a file holds, and how the running order is bent. */
+interface From {
+  readonly position: Position | undefined;
+  readonly list: WishList;
+}
+
+const onBoard = (board: Board, { position, list }: From, asked: Asked) => {
   const { verdict, solutions } = soundnessOf(board, asked);
   const solution = verdict === "one" ? solutions[0] : undefined;
-  return { solution, start: startFor(board, solution, position, asked) };
+  return { solution, start: startFor(board, solution, position, list, asked) };
 };
 
-const answered = (board: Board, question: WhyQuestion, position: Position | undefined, asked: Asked) => {
-  const { solution, start } = onBoard(board, position, asked);
+const answered = (board: Board, question: WhyQuestion, from: From, asked: Asked) => {
+  const { solution, start } = onBoard(board, from, asked);
   if (question.digit !== undefined && solution?.[question.cell] === question.digit)
     return { start, found: { answer: "can", steps: [] } satisfies Why };
   const watch = watching(asked, () => asked.out.progress("Looking for the reason"));
   return { start, found: why(start.known, board, question, judgeOf(board, watchedProver(board, watch))) };
 };
 
-const claimed = (board: Board, flag: string, position: Position | undefined, asked: Asked): Promise<ExitCode> => {
+const claimed = (board: Board, flag: string, from: From, asked: Asked): Promise<ExitCode> => {
   const said = saidIn(flag, board);
   const made = unlessStopped(() => {
-    const { start } = onBoard(board, position, asked);
+    const { start } = onBoard(board, from, asked);
     return { start, judged: judgedFrom(board, said, start, asked) };
   });
   if (!made) return Promise.resolve(stoppedAt(asked, "No verdict yet."));
@@ -151,9 +159,10 @@ export const run: Run = async (asked) => {
   if (typeof flags.at === "string" && typeof flags.board === "string") throw twoBoards;
   const board = await boardIn(words[0]!, out);
   const position = typeof flags.board === "string" ? await positionIn(flags.board, board) : undefined;
-  if (typeof flags.claim === "string") return claimed(board, flags.claim, position, asked);
+  const from = { position, list: await wishesIn(asked) };
+  if (typeof flags.claim === "string") return claimed(board, flags.claim, from, asked);
   const question = questionIn(board, words);
-  const made = unlessStopped(() => answered(board, question, position, asked));
+  const made = unlessStopped(() => answered(board, question, from, asked));
   if (!made) return stoppedAt(asked, "No answer yet.");
   const { known, wrong, wrongMarks, wrongSpots } = made.start;
   const { answer } = made.found;

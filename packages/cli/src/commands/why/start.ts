@@ -9,6 +9,7 @@ import {
   type Solution,
   type SpotFact,
   startOf,
+  type WishList,
   wrongIn,
   wrongMarksIn,
   wrongSpotsIn,
@@ -69,11 +70,12 @@ export const startFor = (
   board: Board,
   solution: Solution | undefined,
   position: Position | undefined,
+  list: WishList,
   asked: Asked,
 ): Start => {
   const { at } = asked.flags;
   if (typeof at === "string") {
-    const plan = planOf(board, asked);
+    const plan = planOf(board, asked, list);
     return { ...nothingWrong, known: knownAt(plan, board, beatIn(at, plan)) };
   }
   if (!position) return { ...nothingWrong, known: startOf(board) };

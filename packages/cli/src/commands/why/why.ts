@@ -1,4 +1,5 @@
 import { type Command, json } from "../../command.ts";
+import { wishes } from "../../wishes-file.ts";
 
 export const why: Command = {
   name: "why",
@@ -6,6 +7,7 @@ export const why: Command = {
   summary: "Why a cell is what it is, or can't be a digit",
   flags: [
     { name: "--at <beat>", text: "from the board at this beat of the running order" },
+    wishes,
     { name: "--board <file>", text: "from a board file, as the try-it page saves it" },
     {
       name: "--claim <words>",
