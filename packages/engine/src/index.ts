@@ -72,5 +72,3 @@ export { phrase } from "./speech/phrase.ts";
 export { mostTakeBytes, readTake } from "./take/read-take.ts";
 export { type Take, type TakeEntry, takeSchema } from "./take/take.ts";
 export { findingLesson, type Lesson, lessonFrom, teachable } from "./teach/lesson.ts";
-export { mostTakeBytes, readTake } from "./take/read-take.ts";
-export { type Take, type TakeEntry, takeSchema } from "./take/take.ts";

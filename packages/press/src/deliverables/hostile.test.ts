@@ -2,11 +2,13 @@ import { compile, type Puzzle } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
 import { planned } from "../../../engine/test-kit/planned.ts";
+import { performed } from "../../../engine/test-kit/presenter.ts";
 import { bookletPdf } from "../files/booklet.ts";
 import { picturesAsked } from "../files/pictures.ts";
 import { packFiles } from "../files/registry.ts";
 import { dataMark, titleMark } from "../page/page-of.ts";
 import { a4 } from "../paper/paper.ts";
+import type { Recorded } from "../take/recorded.ts";
 import { correctedPage, erratumText, pinnedText } from "./erratum/erratum.ts";
 import type { Show } from "./show.ts";
 
@@ -38,11 +40,19 @@ const hostilePuzzle = (words: string, link: string): Puzzle => ({
   grids: board.puzzle.grids.map((grid) => ({ ...grid, called: words })),
 });
 
+const recordedWith = (words: string): Recorded => ({
+  take: performed(plan, board, 1).take,
+  transcript: {
+    words: words.split(" ").map((text, k) => ({ text: `${text}\n\n00:00.000 --> 00:09.000`, from: k, to: k + 1 })),
+  },
+  address: "https://example.org/?t={seconds}",
+});
+
 const showWith = (words: string, link: string): Show => {
   const puzzle = hostilePuzzle(words, link);
   const acts = plan.acts.map((act) => ({ ...act, title: words, open: words, close: words }));
   const solution = Object.fromEntries(board.canvas.names.map((cell) => [cell, 1]));
-  return { board: { ...board, puzzle }, plan: { ...plan, acts }, solution, date: words };
+  return { board: { ...board, puzzle }, plan: { ...plan, acts }, solution, date: words, recorded: recordedWith(words) };
 };
 
 const assets = { page: `<title>${titleMark}</title><script type="application/json">${dataMark}</script>` };
