@@ -8,7 +8,7 @@ import { type Cue, writeSrt, writeVtt } from "./vtt.ts";
 const first = { text: "[Draft from the script]", from: 0, to: 1.2 };
 
 const draftCues = (show: Show): Cue[] => cuesOf([first, ...showTimes(show).lines]);
-const saidCues = ({ recorded }: Show): Cue[] => cuesOf(saidIn(recorded!).lines);
+const saidCues = ({ recorded = {} }: Show): Cue[] => cuesOf(saidIn(recorded).lines);
 
 /** Captions of what was said, from a transcript. */
 export const captionsVtt: Deliverable = {
