@@ -1,7 +1,7 @@
 /** The documentation that is made from the registries, as file name and text: written by docs.ts, held by a test. */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { planSchema, schemaOf } from "@solvewright/engine";
+import { editSchema, planSchema, schemaOf, takeSchema } from "@solvewright/engine";
 import { publishedSchemas } from "../packages/cli/src/schemas/published.ts";
 import { formatPage } from "./docs/format.ts";
 import { galleryPage, galleryPictures } from "./docs/gallery.ts";
@@ -20,6 +20,8 @@ export const generated = (): ReadonlyMap<string, string> => {
   return new Map([
     ["docs/schema/puzzle.schema.json", json(schemaOf())],
     ["docs/schema/plan.schema.json", json(planSchema())],
+    ["docs/schema/take.schema.json", json(takeSchema())],
+    ["docs/schema/edit.schema.json", json(editSchema())],
     ...[...publishedSchemas()].map(([name, schema]) => [`docs/schema/${name}.schema.json`, json(schema)] as const),
     ["docs/format.md", formatPage(part("format-head.md"), shown)],
     ...techniquesPage(),

@@ -25,4 +25,6 @@ export { type Scene, sceneOf } from "./scene/scene.ts";
 export { clashPicture, differPictures } from "./soundness/pictures.ts";
 export { type LetteredReason, lettersOf } from "./step/letters.ts";
 export { type SvgOptions, svgOf } from "./svg/svg.ts";
+export type { Recorded } from "./take/recorded.ts";
 export { type Colour, cssVariables, faces, type Theme, themes, tintShares, units } from "./tokens.ts";
+export { readTranscript } from "./transcript/read-transcript.ts";

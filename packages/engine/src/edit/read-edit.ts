@@ -25,7 +25,7 @@ const time = z.union(
 );
 
 /** The form of an edit's own file. Times are in seconds, or as clocks have them. */
-export const editSchema = z.strictObject({
+const editForm = z.strictObject({
   edit: z.literal(1, "an edit, which starts with edit: 1"),
   offset: z.optional(time).check(z.describe("When in the recording the slate flashes; at its start where left out.")),
   opening: z.optional(time).check(z.describe("How long the video goes on before the recording begins.")),
@@ -38,7 +38,10 @@ export const editSchema = z.strictObject({
     .check(z.describe("What the video leaves out, in the recording's time.")),
 });
 
-type Form = z.infer<typeof editSchema>;
+/** The JSON Schema (2020-12) of an edit's own file. */
+export const editSchema = (): object => z.toJSONSchema(editForm, { target: "draft-2020-12" });
+
+type Form = z.infer<typeof editForm>;
 
 const ofForm = ({ offset, opening, cuts = [] }: Form): Cutting => ({
   edit: cutOut(
@@ -58,7 +61,7 @@ const start = "an edit, which starts with edit: 1";
 
 const readOwn = (source: string, tell: Tell): Cutting => {
   const { tree, sound } = parse(source, start, tell);
-  const form = tree && sound ? fitted<Form>(editSchema as never, tree, tell, plainOf(tree)) : undefined;
+  const form = tree && sound ? fitted<Form>(editForm as never, tree, tell, plainOf(tree)) : undefined;
   if (form) tellBackward(tree!, form, tell);
   return form ? ofForm(form) : { edit: [] };
 };

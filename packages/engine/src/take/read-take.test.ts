@@ -5,7 +5,7 @@ import { randomFrom } from "../../test-kit/random.ts";
 import { compile } from "../board/compile.ts";
 import { fingerprint } from "../puzzle/fingerprint.ts";
 import { readTake } from "./read-take.ts";
-import { takeSchema } from "./take.ts";
+import { takeForm } from "./take.ts";
 
 const board = compile(puzzleOf("puzzle: 1\ntitle: Small\ngrids: [{ id: main, size: 4 }]\n"));
 const house = board.houses[0]!.id;
@@ -27,7 +27,7 @@ const told = (source: string) => readTake(source, board).problems;
 test("a take is read as it was written, and its form takes it", () => {
   const { take: _, ...read } = whole;
   expect(readTake(text(), board)).toEqual({ take: read, problems: [] });
-  expect(z.safeParse(takeSchema, whole).success).toBe(true);
+  expect(z.safeParse(takeForm, whole).success).toBe(true);
 });
 
 describe("what is wrong is told at its place, with what would be right", () => {

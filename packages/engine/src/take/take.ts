@@ -45,12 +45,15 @@ const fields = {
 export const takeHead = z.strictObject(fields);
 
 /** The form of a take's file. All times are in seconds from the start of the take. */
-export const takeSchema = z.strictObject({
+export const takeForm = z.strictObject({
   ...fields,
   entries: z
     .readonly(z.array(z.union(Object.values(entryForms) as [(typeof entryForms)["settle"]])))
     .check(z.describe("In the order in which they were made.")),
 });
+
+/** The JSON Schema (2020-12) of a take's file. */
+export const takeSchema = (): object => z.toJSONSchema(takeForm, { target: "draft-2020-12" });
 
 /** One recorded solve: every entry with its time, in seconds from the start of the take. */
 export interface Take {

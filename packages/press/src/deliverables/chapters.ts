@@ -1,13 +1,12 @@
+import { showTimes } from "../take/show-times.ts";
 import type { Deliverable } from "./show.ts";
 import { oneLine } from "./texts.ts";
-import { timesOf } from "./times.ts";
 import { writeVtt } from "./vtt.ts";
 
-/** Chapters as WebVTT (W3C): one cue an act; times in seconds from the start of the show, as planned. */
+/** Chapters as WebVTT (W3C): one cue an act; times in seconds of the video: as planned, or from the take through the edit. */
 export const chapters: Deliverable = {
   name: "chapters.vtt",
-  purpose: "Chapters at the planned times, to be moved once the video is cut.",
+  purpose: "Chapters: at the planned times, or with a take where they are in the video.",
   needs: ["consent"],
-  make: ({ plan }) =>
-    writeVtt(timesOf(plan).chapters.map(({ title, from, to }) => ({ from, to, text: oneLine(title) }))),
+  make: (show) => writeVtt(showTimes(show).chapters.map(({ title, from, to }) => ({ from, to, text: oneLine(title) }))),
 };

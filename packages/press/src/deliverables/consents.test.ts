@@ -76,7 +76,7 @@ describe("what may not go out", () => {
   test("without the consent to show nothing goes out but what the presenter keeps", () => {
     const held = new Set(heldFor(showBy(named("{ page: granted, print: granted }"))));
     const free = packFiles.map(({ name }) => name).filter((name) => !held.has(name));
-    for (const name of free) expect(name).toMatch(/^(script\.|cue-cards\.pdf|letter-to-setter\.txt)/);
+    for (const name of free) expect(name).toMatch(/^(script\.|cue-cards\.pdf|letter-to-setter\.txt|cut-list\.txt)/);
   });
   test("a changed puzzle waits for the consent to change, and is never the setter's own", () => {
     const agreed = named("{ show: granted, page: granted, print: granted }");

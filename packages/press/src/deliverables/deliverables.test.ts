@@ -3,6 +3,7 @@ import { compile, type Plan } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
 import { planned } from "../../../engine/test-kit/planned.ts";
+import { performed } from "../../../engine/test-kit/presenter.ts";
 import { packFiles } from "../files/registry.ts";
 import { dataMark, titleMark } from "../page/page-of.ts";
 import { readMeOf } from "./read-me.ts";
@@ -30,7 +31,9 @@ const showOf = (title: string): Show => {
   const board = compile(puzzleOf(text(title)));
   const { plan } = planned(board) as { readonly plan: Plan };
   const solution = Object.fromEntries(board.canvas.names.map((cell) => [cell, 1]));
-  return { board, plan, solution };
+  const words = title.split(" ").map((text, k) => ({ text, from: k, to: k + 1 }));
+  const recorded = { take: performed(plan, board, 1).take, transcript: { words } };
+  return { board, plan, solution, recorded };
 };
 const assets = { page: `<title>${titleMark}</title><script type="application/json">${dataMark}</script>` };
 

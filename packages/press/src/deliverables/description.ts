@@ -1,8 +1,9 @@
 import { introductions } from "@solvewright/engine";
+import { showTimes } from "../take/show-times.ts";
 import { creditOf } from "./credit.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { oneLine } from "./texts.ts";
-import { clock, timesOf } from "./times.ts";
+import { clock } from "./times.ts";
 
 const rulesOf = ({ board }: Show): string =>
   board.puzzle.wording?.trim() ??
@@ -10,8 +11,8 @@ const rulesOf = ({ board }: Show): string =>
     .map(({ say }) => oneLine(say))
     .join("\n");
 
-const chaptersOf = ({ plan }: Show): string =>
-  timesOf(plan)
+const chaptersOf = (show: Show): string =>
+  showTimes(show)
     .chapters.map(({ title, from }) => `${clock(from)} ${oneLine(title)}`)
     .join("\n");
 

@@ -1,14 +1,22 @@
+import { createRequire } from "node:module";
 import { compile, type Puzzle } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
 import { planned } from "../../../engine/test-kit/planned.ts";
+import { performed } from "../../../engine/test-kit/presenter.ts";
 import { bookletPdf } from "../files/booklet.ts";
 import { picturesAsked } from "../files/pictures.ts";
 import { packFiles } from "../files/registry.ts";
 import { dataMark, titleMark } from "../page/page-of.ts";
 import { a4 } from "../paper/paper.ts";
+import type { Recorded } from "../take/recorded.ts";
 import { correctedPage, erratumText, pinnedText } from "./erratum/erratum.ts";
 import type { Show } from "./show.ts";
+import { withoutTurns } from "./texts.ts";
+
+/** The W3C's own parser and validator of WebVTT. */
+const require = createRequire(import.meta.url);
+const { WebVTTParser } = require("webvtt-parser");
 
 const harm = `</title></style></script><script>alert(1)</script>"'><img src=x onerror=alert(1)> [a](javascript:alert(1)) \u202egnihton\u202c & *b* \u0627\u0644 数`;
 const long = harm.repeat(Math.ceil(10_000 / harm.length)).slice(0, 10_000);
@@ -38,11 +46,19 @@ const hostilePuzzle = (words: string, link: string): Puzzle => ({
   grids: board.puzzle.grids.map((grid) => ({ ...grid, called: words })),
 });
 
+const recordedWith = (words: string): Recorded => ({
+  take: performed(plan, board, 1).take,
+  transcript: {
+    words: words.split(" ").map((text, k) => ({ text: `${text}\n\n00:00.000 --> 00:09.000`, from: k, to: k + 1 })),
+  },
+  address: "https://example.org/?t={seconds}",
+});
+
 const showWith = (words: string, link: string): Show => {
   const puzzle = hostilePuzzle(words, link);
   const acts = plan.acts.map((act) => ({ ...act, title: words, open: words, close: words }));
   const solution = Object.fromEntries(board.canvas.names.map((cell) => [cell, 1]));
-  return { board: { ...board, puzzle }, plan: { ...plan, acts }, solution, date: words };
+  return { board: { ...board, puzzle }, plan: { ...plan, acts }, solution, date: words, recorded: recordedWith(words) };
 };
 
 const assets = { page: `<title>${titleMark}</title><script type="application/json">${dataMark}</script>` };
@@ -71,6 +87,9 @@ const harmsInFile = (name: string, content: string | Uint8Array): string[] => {
       /\/URI \(\s*(?!https?:|mailto:)/i,
     ]);
   if (/\.(html|svg)$/.test(name)) return harmsInMarkup(content);
+  // Cue texts hold no markup and no second line of times; a file of them has no more cues than lines of times.
+  if (/\.(vtt|srt)$/.test(name))
+    return harmsIn(content.replace(/^\d\d:\d\d:\d\d[.,]\d{3} --> \d\d:\d\d:\d\d[.,]\d{3}$/gm, ""), [/[<>]/]);
   return name.endsWith(".md") ? harmsIn(content, [/(?<!\\)<(script|img)/, /(?<!\\)\]\(/]) : [];
 };
 
@@ -82,6 +101,12 @@ describe.each([
   test.each(files.map(({ name, make }) => [name, make] as const))("%s harms nothing", (name, make) =>
     expect(harmsInFile(name, make(show, assets))).toEqual([]),
   );
+  test.each(files.filter(({ name }) => name.endsWith(".vtt")))("$name is WebVTT by the W3C's validator", (file) => {
+    const kind = file.name === "chapters.vtt" ? "chapters" : "captions/subtitles/descriptions";
+    const { cues, errors } = new WebVTTParser().parse(withoutTurns(file.make(show, assets) as string), kind);
+    expect(errors).toEqual([]);
+    expect(cues.length).toBeGreaterThan(0);
+  });
   test("a correction and a booklet harm nothing", () => {
     const corrected = { was: board, now: show.board, verdict: "one", differ: 0, note: words } as const;
     expect(erratumText(corrected).includes("<script>alert(1)</script>")).toBe(true); // plain text, letter by letter
@@ -96,6 +121,7 @@ test("the judge knows harm when it sees it", () => {
   expect(harmsInMarkup('<a href="javascript:alert(1)">a</a>')).toEqual(["javascript:alert(1)"]);
   expect(harmsInMarkup('<p onclick="x">a</p>')).toHaveLength(1);
   expect(harmsInFile("a.md", harm)).toHaveLength(2);
+  expect(harmsInFile("a.vtt", "00:00:01.000 --> 00:00:02.000\nx --> <i>")).toHaveLength(1);
   expect(harmsInFile("a.pdf", Buffer.from("/URI (javascript:x) /JS"))).toHaveLength(2);
 });
 

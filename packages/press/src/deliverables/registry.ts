@@ -1,7 +1,9 @@
-import { captionsSrt, captionsVtt } from "./captions.ts";
+import { captionsSrt, captionsVtt, draftSrt, draftVtt } from "./captions.ts";
 import { chapters } from "./chapters.ts";
+import { cutList } from "./cut-list.ts";
 import { description } from "./description.ts";
 import { letterToSetters, noteToSetters } from "./letters-to-setters.ts";
+import { moments } from "./moments.ts";
 import { asSvg, puzzlePicture, solutionPicture } from "./pictures.ts";
 import { rulesText } from "./rules-text.ts";
 import { scriptHtml } from "./script/script-html.ts";
@@ -22,6 +24,10 @@ export const deliverables: readonly Deliverable[] = [
   chapters,
   captionsVtt,
   captionsSrt,
+  draftVtt,
+  draftSrt,
+  moments,
+  cutList,
   walkthrough,
   walkthroughHtml,
   tryIt,

@@ -1,4 +1,5 @@
 import type { Board, Plan } from "@solvewright/engine";
+import type { Recorded } from "../take/recorded.ts";
 
 /** What a pack is made from. */
 export interface Show {
@@ -10,6 +11,8 @@ export interface Show {
   readonly date?: string;
   /** The puzzle is not letter by letter as its setter made it. */
   readonly isChanged?: boolean;
+  /** Left out before it was recorded. */
+  readonly recorded?: Recorded;
 }
 
 /** What the deliverables may use besides the show. */
@@ -32,5 +35,7 @@ export interface Deliverable {
   readonly group?: { readonly names: string; readonly purpose: string };
   /** What it should not go out without. */
   readonly needs: readonly Fact[];
+  /** Whether the show has what it is made from; always where left out. */
+  isFor?(show: Show): boolean;
   make(show: Show, assets: Assets): string | Uint8Array;
 }

@@ -33,10 +33,11 @@ const secondsAWord = ({ seconds, rules, acts }: Plan): number => {
   return words === 0 ? 0 : Math.max(0, seconds - rules.seconds - beats) / words;
 };
 
+/** Chapters (common practice): so many seconds at the least, and so many of them, where there is time for them. */
 const shortest = 10;
+const fewest = 3;
 
-/** Chapters of at least ten seconds each (common practice): one that is shorter joins the one before, the first the next. */
-const longEnough = (chapters: readonly Stretch[]): Stretch[] => {
+const joined = (chapters: readonly Stretch[]): Stretch[] => {
   const kept: Stretch[] = [];
   for (const chapter of chapters) {
     const before = kept.at(-1);
@@ -45,6 +46,30 @@ const longEnough = (chapters: readonly Stretch[]): Stretch[] => {
     else kept.push(chapter);
   }
   return kept;
+};
+
+/** The longest chapter in two, at the beat's start that is nearest to its middle; as they are where none can be halved. */
+const halved = (chapters: readonly Stretch[], starts: readonly number[]): readonly Stretch[] => {
+  const cuts = chapters.flatMap((chapter, k) =>
+    starts
+      .filter((at) => at - chapter.from >= shortest && chapter.to - at >= shortest)
+      .map((at) => ({ k, at, half: Math.min(at - chapter.from, chapter.to - at) })),
+  );
+  const best = cuts.sort((a, b) => b.half - a.half || a.at - b.at)[0];
+  if (!best) return chapters;
+  const { title, from, to } = chapters[best.k]!;
+  const after = { title: `${title.replace(/, continued$/, "")}, continued`, from: best.at, to };
+  return [...chapters.slice(0, best.k), { title, from, to: best.at }, after, ...chapters.slice(best.k + 1)];
+};
+
+/**
+ * Stretches as chapters: one that is too short joins the one before, the first the next; where too few are left, long
+ * ones are halved where a beat starts.
+ */
+export const longEnough = (stretches: readonly Stretch[], starts: readonly number[]): readonly Stretch[] => {
+  let chapters: readonly Stretch[] = joined(stretches);
+  for (let more = chapters.length; more < fewest; more++) chapters = halved(chapters, starts);
+  return chapters;
 };
 
 type Said = Pick<PlanBeat, "n" | "say" | "seconds" | "pause">;
@@ -78,7 +103,7 @@ export const timesOf = (plan: Plan): Timed => {
     }),
   );
   const acts = [first, ...rest];
-  return { acts, chapters: longEnough(acts), lines, starts };
+  return { acts, chapters: longEnough(acts, [...starts.values()]), lines, starts };
 };
 
 /** 75.5 as "1:15". */

@@ -1,12 +1,19 @@
-import type { PageData } from "../page/page-data.ts";
+import type { PageData, ShowData } from "../page/page-data.ts";
 import { pageDataOf } from "../page/page-data-of.ts";
 import { pageOf } from "../page/page-of.ts";
+import { momentsOf } from "./moments.ts";
 import type { Deliverable, Show } from "./show.ts";
 
+/** The video, once there is one that cells lead to. */
+const shownIn = (show: Show): ShowData | undefined => {
+  const moments = momentsOf(show);
+  return moments && { name: show.board.puzzle.title, ...(show.date ? { date: show.date } : {}), moments };
+};
+
 /** The page says "by"; a setter whose puzzle was changed is named with a word on that. */
-const dataOf = ({ board, isChanged }: Show): PageData => {
-  const data = pageDataOf(board);
-  if (!isChanged) return data;
+const dataOf = (show: Show): PageData => {
+  const data = pageDataOf(show.board, shownIn(show));
+  if (!show.isChanged) return data;
   return { ...data, setters: data.setters.map((setter) => ({ ...setter, name: `${setter.name} (changed since)` })) };
 };
 

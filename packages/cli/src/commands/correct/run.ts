@@ -93,7 +93,7 @@ const write = async (corrected: Corrected, asked: Asked): Promise<ExitCode> => {
     held: heldBack(files, { board: now }),
     changes: withoutTurns(onChanges({ board: now })),
   };
-  const { kept } = await toDisk(to, () => writePack(to, written, about, flags.force === true));
+  const { kept } = await toDisk(to, () => writePack(to, written, about, { force: flags.force === true }));
   const count = correctionsIn(corrected.was, now).length;
   if (flags.json) out.json({ folder: to, files: files.map(({ name }) => name), kept, corrections: count });
   else {

@@ -40,6 +40,13 @@ const textOf = (manifest: Manifest): string => `${JSON.stringify(manifest, null,
 
 const withoutWas = ({ was: _, ...entry }: Entry): Entry => entry;
 
+export interface Writing {
+  /** Also over files that were changed by hand. */
+  readonly force: boolean;
+  /** What else lies there still belongs to the pack. */
+  readonly others?: boolean;
+}
+
 /**
  * Writes a pack's files, each whole; those that were changed by hand are kept unless `force`. While it writes, the
  * manifest lists what each file was as well, so that after a sudden end no file of ours is taken for one of theirs.
@@ -48,13 +55,14 @@ export const writePack = async (
   folder: string,
   files: readonly PackFile[],
   about: Omit<Manifest, "files" | "pack">,
-  force: boolean,
+  { force, others = false }: Writing,
 ): Promise<{ readonly kept: readonly string[] }> => {
   await mkdir(folder, { recursive: true });
   const before = readManifest(await bytesIn(join(folder, manifestName)));
   const planned: Planned[] = [];
   for (const file of files) planned.push(await plannedIn(folder, before, file));
-  const manifest: Manifest = { pack: 1, ...about, files: planned.map(({ entry }) => entry) };
+  const kept = others ? (before?.files ?? []).filter(({ name }) => !files.some((file) => file.name === name)) : [];
+  const manifest: Manifest = { pack: 1, ...about, files: [...kept, ...planned.map(({ entry }) => entry)] };
   await writeWhole(join(folder, manifestName), textOf(manifest));
   for (const { name, content, isTheirs } of planned)
     if (force || !isTheirs) await writeWhole(join(folder, name), content);

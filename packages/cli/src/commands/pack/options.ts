@@ -2,6 +2,7 @@ import type { Plan } from "@solvewright/engine";
 import type { PicturesAsked } from "@solvewright/press/files";
 import type { Asked } from "../../command.ts";
 import { badUsage } from "../../faults.ts";
+import { printable } from "../../printable.ts";
 
 const weekdays = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"];
 const months = "January February March April May June July August September October November December".split(" ");
@@ -45,3 +46,16 @@ export const picturesIn = (flags: Asked["flags"], plan: Plan): PicturesAsked => 
   beats: beatsIn(flags, plan),
   dark: flags.dark === true,
 });
+
+/** The names of the files that are wanted; undefined where all are. */
+export const onlyIn = ({ only }: Asked["flags"], names: readonly string[]): readonly string[] | undefined => {
+  if (only === undefined) return undefined;
+  const wanted = String(only)
+    .split(/[\s,]+/)
+    .filter((name) => name !== "");
+  const right = `names of this pack's files: ${names.join(", ")}`;
+  const odd = wanted.find((name) => !names.includes(name));
+  if (odd !== undefined) throw badUsage(`There is no ${printable(odd)} in this pack.`, { read: odd, right });
+  if (wanted.length === 0) throw badUsage("--only takes names of files.", { read: "--only", right });
+  return wanted;
+};

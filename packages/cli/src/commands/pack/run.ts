@@ -5,6 +5,7 @@ import {
   lackedBy,
   onChanges,
   oneLine,
+  type Recorded,
   readMeOf,
   type Show,
   withoutTurns,
@@ -22,7 +23,8 @@ import { assets } from "./assets.ts";
 import { type PackFile, writePack } from "./folder.ts";
 import { folderFor } from "./folder-for.ts";
 import type { Manifest } from "./manifest.ts";
-import { dateIn, picturesIn } from "./options.ts";
+import { dateIn, onlyIn, picturesIn } from "./options.ts";
+import { recordedIn } from "./recorded-in.ts";
 import { rehearsal, whyNoVideo } from "./rehearsal/rehearsal.ts";
 
 const written = (content: string | Uint8Array): string | Uint8Array =>
@@ -39,8 +41,15 @@ const aboutPack = (show: Show, deliverables: readonly Deliverable[]): Omit<Manif
   };
 };
 
-/** All files of a pack, in memory. Throws `Stopped`. */
-const filesOf = (show: Show, deliverables: readonly Deliverable[], asked: Asked): PackFile[] => {
+const readMeName = "README.txt";
+
+/** The files of a pack, or those of these names, in memory. Throws `Stopped`. */
+const filesOf = (
+  show: Show,
+  deliverables: readonly Deliverable[],
+  names: readonly string[] | undefined,
+  asked: Asked,
+): PackFile[] => {
   const watch = watching(asked);
   const given = assets();
   const fileOf = (deliverable: Deliverable): PackFile => {
@@ -50,12 +59,12 @@ const filesOf = (show: Show, deliverables: readonly Deliverable[], asked: Asked)
     return { name, purpose, lacks: lackedBy(deliverable, show), content: written(make(show, given)) };
   };
   const readMe: Deliverable = {
-    name: "README.txt",
+    name: readMeName,
     purpose: "What each file is for, and what is still wanted.",
     needs: [],
     make: () => readMeOf(deliverables, show),
   };
-  return [readMe, ...deliverables].map(fileOf);
+  return [readMe, ...deliverables].filter(({ name }) => names?.includes(name) ?? true).map(fileOf);
 };
 
 /** What only whoever makes the show can tell. */
@@ -64,10 +73,23 @@ const told = (flags: Asked["flags"]): Pick<Show, "date" | "isChanged"> => {
   return { ...(date ? { date } : {}), ...(flags.changed ? { isChanged: true } : {}) };
 };
 
-const showOf = (board: Board, solution: Solution, asked: Asked, list: WishList): Show | ExitCode => {
+const showOf = (
+  board: Board,
+  solution: Solution,
+  asked: Asked,
+  list: WishList,
+  recorded: Recorded | undefined,
+): Show | ExitCode => {
   const plan = unlessStopped(() => planOf(board, asked, list));
   if (!plan) return stoppedAt(asked, "Nothing has been written.");
-  if (plan.solved) return { board, plan, solution: namedDigits(board, solution), ...told(asked.flags) };
+  if (plan.solved)
+    return {
+      board,
+      plan,
+      solution: namedDigits(board, solution),
+      ...told(asked.flags),
+      ...(recorded ? { recorded } : {}),
+    };
   if (asked.flags.json) asked.out.json({ solved: false, verdict: "one" });
   else asked.out.line("Reasoning does not reach the end of this puzzle, so there is no script to publish.");
   return 1;
@@ -87,20 +109,25 @@ export const run: Run = async (asked) => {
   told(flags); // a day that is none is told before the long work
   const list = await wishesIn(asked);
   const board = await boardIn(words[0]!, out);
+  const recorded = await recordedIn(asked, board);
   const solution = onlySolution(board, asked);
   if (typeof solution === "number") return solution;
-  const show = showOf(board, solution, asked, list);
+  const show = showOf(board, solution, asked, list, recorded);
   if (typeof show === "number") return show;
-  const deliverables = [...packFiles, ...picturesAsked(picturesIn(flags, show.plan))];
-  const made = unlessStopped(() => filesOf(show, deliverables, asked));
+  const all = [...packFiles, ...picturesAsked(picturesIn(flags, show.plan))].filter(
+    (file) => file.isFor?.(show) ?? true,
+  );
+  const names = onlyIn(flags, [readMeName, ...all.map(({ name }) => name)]);
+  const made = unlessStopped(() => filesOf(show, all, names, asked));
   if (!made) return stoppedAt(asked, "Nothing has been written.");
   const video = flags.video ? await rehearsal(show, asked) : undefined;
   if (video === "stopped") return stoppedAt(asked, "Nothing has been written.");
   if (video === "missing" || video === "failed") out.note(whyNoVideo[video]);
   const files = typeof video === "object" ? [...made, video] : made;
-  const { kept } = await toDisk(to, () => writePack(to, files, aboutPack(show, deliverables), flags.force === true));
-  const names = files.map(({ name }) => name);
-  if (flags.json) out.json({ folder: to, files: names, kept });
+  const { kept } = await toDisk(to, () =>
+    writePack(to, files, aboutPack(show, all), { force: flags.force === true, others: names !== undefined }),
+  );
+  if (flags.json) out.json({ folder: to, files: files.map(({ name }) => name), kept });
   else for (const line of ending(to, files, kept)) out.line(line);
   return 0;
 };
