@@ -4,6 +4,7 @@ import { plan } from "./plan.ts";
 import { allSeventeen } from "./seventeen.ts";
 import { soundness } from "./soundness.ts";
 import { start } from "./start.ts";
+import { voice } from "./voice.ts";
 import { why } from "./why.ts";
 
-export const measures: readonly Measure[] = [soundness, allSeventeen, counting, plan, why, start];
+export const measures: readonly Measure[] = [soundness, allSeventeen, counting, plan, why, voice, start];
