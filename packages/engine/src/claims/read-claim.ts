@@ -13,7 +13,7 @@ export interface Said {
   readonly facts: ReadonlyMap<Cell, Digits>;
 }
 
-export const claimForm =
+const claimForm =
   "r4c5=3 or r4c5<>3, several with commas; then perhaps: because row 4, box 2, region at r1c1, cage 1, cage at r2c2, r1c1=5, r1c2 in 3 4";
 
 class Unread extends Error {
