@@ -1,4 +1,5 @@
 import type { Command } from "./command.ts";
+import { answer } from "./commands/answer/answer.ts";
 import { assess } from "./commands/assess/assess.ts";
 import { booklet } from "./commands/booklet/booklet.ts";
 import { check } from "./commands/check/check.ts";
@@ -9,4 +10,4 @@ import { reach } from "./commands/reach/reach.ts";
 import { teach } from "./commands/teach/teach.ts";
 import { why } from "./commands/why/why.ts";
 
-export const commands: readonly Command[] = [check, plan, why, reach, pack, correct, booklet, teach, assess];
+export const commands: readonly Command[] = [check, plan, why, answer, reach, pack, correct, booklet, teach, assess];

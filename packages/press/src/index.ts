@@ -7,6 +7,7 @@ export { type Colours, coloursOf, type Paint, variables } from "./colours.ts";
 export { type Entries, entriesOf } from "./deliverables/entries.ts";
 export { type Correction, correctionsIn } from "./deliverables/erratum/changes.ts";
 export { type Corrected, correctedPage, erratumText, pinnedText } from "./deliverables/erratum/erratum.ts";
+export { cellTimes } from "./deliverables/moments.ts";
 export { lackedBy, readMeOf } from "./deliverables/read-me.ts";
 export { type Frame, rehearsalFrames } from "./deliverables/rehearsal/frames.ts";
 export { type Clip, readWav, type Sound, trackOf, writeWav } from "./deliverables/rehearsal/track.ts";

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { answerSchema } from "./answer.ts";
 import { assessSchema } from "./assess.ts";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
@@ -16,6 +17,7 @@ export const schemas = {
   "check-line": checkLineSchema,
   why: whySchema,
   claim: claimSchema,
+  answer: answerSchema,
   reach: reachSchema,
   assess: assessSchema,
   pack: packSchema,

@@ -2,8 +2,8 @@ import type { MomentsData } from "../page/page-data.ts";
 import { showTimes } from "../take/show-times.ts";
 import type { Deliverable, Show } from "./show.ts";
 
-/** Links lead to whole seconds, and never past what they show. */
-const cellsIn = (show: Show): Record<string, number> =>
+/** When in the video each cell is settled, by its name: whole seconds, so that links never lead past what they show. */
+export const cellTimes = (show: Show): Record<string, number> =>
   Object.fromEntries(
     [...(showTimes(show).moments ?? [])]
       .sort((a, b) => a[1] - b[1] || (a[0] < b[0] ? -1 : 1))
@@ -13,7 +13,7 @@ const cellsIn = (show: Show): Record<string, number> =>
 /** What the try-it page is told of the video; nothing before there is a take and a place to watch it. */
 export const momentsOf = (show: Show): MomentsData | undefined => {
   const address = show.recorded?.address;
-  return show.recorded?.take && address ? { address, cells: cellsIn(show) } : undefined;
+  return show.recorded?.take && address ? { address, cells: cellTimes(show) } : undefined;
 };
 
 export const moments: Deliverable = {
@@ -22,5 +22,5 @@ export const moments: Deliverable = {
   needs: ["consent"],
   isFor: ({ recorded }) => recorded?.take !== undefined,
   make: (show) =>
-    `${JSON.stringify({ ...(show.recorded?.address ? { address: show.recorded.address } : {}), cells: cellsIn(show) }, null, 2)}\n`,
+    `${JSON.stringify({ ...(show.recorded?.address ? { address: show.recorded.address } : {}), cells: cellTimes(show) }, null, 2)}\n`,
 };

@@ -16,6 +16,7 @@ import { unlessStopped, watching } from "../../long-work.ts";
 import { onlySolution, stoppedAt } from "../../one-solution.ts";
 import { printable } from "../../printable.ts";
 import { boardIn } from "../../puzzle-file.ts";
+import { recordedIn } from "../../recorded-in.ts";
 import { planOf } from "../../show.ts";
 import { toDisk } from "../../to-disk.ts";
 import { wishesIn } from "../../wishes-file.ts";
@@ -24,7 +25,6 @@ import { type PackFile, writePack } from "./folder.ts";
 import { folderFor } from "./folder-for.ts";
 import type { Manifest } from "./manifest.ts";
 import { dateIn, onlyIn, picturesIn } from "./options.ts";
-import { recordedIn } from "./recorded-in.ts";
 import { rehearsal, whyNoVideo } from "./rehearsal/rehearsal.ts";
 
 const written = (content: string | Uint8Array): string | Uint8Array =>

@@ -1,7 +1,7 @@
 import { dirname } from "node:path";
 import { type Board, digitAt, type Knowledge, type Step } from "@solvewright/engine";
 import { boardSvg } from "@solvewright/press";
-import { besleyCss } from "@solvewright/press/files";
+import { besleyCss, pngOf } from "@solvewright/press/files";
 import { toDisk } from "../../to-disk.ts";
 import { writeWhole } from "../../write-whole.ts";
 
@@ -19,11 +19,12 @@ export const drawTo = (file: string, board: Board, known: Knowledge, steps: read
   const [last] = steps.slice(-1);
   const settled = settledBefore(board, known, steps.slice(0, -1));
   const leansOn = Object.entries(last?.because.facts ?? {}).filter(([cell]) => settled[cell] === undefined);
+  const isPng = /\.png$/i.test(file);
   const svg = boardSvg(board, {
-    fontCss: besleyCss(),
+    ...(isPng ? {} : { fontCss: besleyCss() }),
     painted: true,
     written: { settled, marks: Object.fromEntries(leansOn) },
     ...(last ? { step: last } : {}),
   });
-  return toDisk(dirname(file), () => writeWhole(file, svg));
+  return toDisk(dirname(file), () => writeWhole(file, isPng ? pngOf(svg) : svg));
 };

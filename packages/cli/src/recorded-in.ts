@@ -9,9 +9,9 @@ import {
   shiftedBy,
 } from "@solvewright/engine";
 import { type Recorded, readTranscript } from "@solvewright/press";
-import type { Asked } from "../../command.ts";
-import { badUsage } from "../../faults.ts";
-import { bytesOf, faultyFile } from "../../puzzle-file.ts";
+import type { Asked } from "./command.ts";
+import { badUsage } from "./faults.ts";
+import { bytesOf, faultyFile } from "./puzzle-file.ts";
 
 type Reading<Value> = { readonly value?: Value | undefined; readonly problems: readonly Problem[] };
 
