@@ -1,4 +1,5 @@
 import { type Command, json } from "../../command.ts";
+import { takeFlags } from "../../take-flags.ts";
 import { wishes } from "../../wishes-file.ts";
 
 export const pack: Command = {
@@ -13,12 +14,9 @@ export const pack: Command = {
     { name: "--dark", text: "also the pictures in the dark look" },
     { name: "--video", text: "also a rehearsal video, where ffmpeg is on the PATH; it takes a while" },
     { name: "--changed", text: "the puzzle is not letter by letter as its setter made it" },
-    { name: "--take <file>", text: "a recorded solve: times are those of the take" },
-    { name: "--edit <file>", text: "what was cut: our own form, OpenTimelineIO or a CMX 3600 list" },
-    { name: "--offset <seconds>", text: "when the slate flashes in the recording, where the edit does not say" },
     { name: "--transcript <file>", text: "what was said, for the captions: WebVTT, SRT or plain text" },
-    { name: "--watch <address>", text: "where it can be watched, with {seconds} for the time" },
     { name: "--only <names>", text: 'only these files: "chapters.vtt captions.vtt"' },
+    ...takeFlags,
     wishes,
     json,
   ],
