@@ -1,4 +1,4 @@
-import { count, type Digits, either, isOne, listOf, min, none, without } from "../../../board/digits.ts";
+import { count, type Digits, either, has, isOne, listOf, min, none, without } from "../../../board/digits.ts";
 import { isSettled } from "../../../board/knowledge.ts";
 import { clueUnits } from "../../../deduce/clue-units.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
@@ -8,6 +8,7 @@ import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
 import { concluded, explained, isSayable, mostWords, sentence, sentences } from "../sentence.ts";
+import { eitherCase } from "./either-case.ts";
 import { jointReason } from "./joint-reasons.ts";
 import { premisesOf, reasonOf, takenBy } from "./reasons.ts";
 import { leftIn, outcome, thatLeaves } from "./removals.ts";
@@ -335,7 +336,43 @@ const isAnything = (telling: Telling, open: Known["open"]): boolean => {
   return digits === whole;
 };
 
-/** A house and clues, or several clues, taken together. */
+/** Lines, cages and houses are filled; a mark between two cells holds. */
+const cannot = ({ board }: Telling, rules: readonly string[]): string =>
+  rules.every((id) => board.rule(id)!.cells.length <= 2 || board.rule(id)!.wholeGrid)
+    ? "can't hold"
+    : "can't be filled";
+
+/** The listed house in which the conclusion's digit would have to go somewhere else. */
+const houseOf = ({ board, deduction }: Telling, cell: Cell, digit: number): string | undefined =>
+  deduction.because.houses.find((id) => {
+    const { cells, digits, complete } = board.house(id)!;
+    return complete && cells.includes(cell) && has(digits, digit);
+  });
+
+/** "With the 4 of this row anywhere else, these two sum lines can't be filled. So this is a 4.": what to try, to see it. */
+const otherwise = (telling: Telling, names: readonly string[]): Part[] | undefined => {
+  const { nouns, deduction, board } = telling;
+  const { rules } = deduction.because;
+  if (rules.length === 0) return undefined;
+  const of = { rule: rules[0]! };
+  const [place] = deduction.places;
+  const house = place && houseOf(telling, ...place);
+  if (place && house !== undefined) {
+    const elsewhere = because(`with the ${place[1]} of ${nouns.house(house)} anywhere else`, { house });
+    const clues = because(`${listed(clueNames(telling, rules))} ${cannot(telling, rules)}`, of);
+    return concluded([elsewhere, ", ", clues], undefined, conclusion(telling));
+  }
+  const [[target, gone], another] = [...takenBy(telling)] as [readonly [Cell, Digits], unknown];
+  if (another !== undefined || count(gone) !== 1) return undefined;
+  const tried = `with ${aDigitOf(gone)} ${nouns.here(target)}`;
+  const together = names.length > 1 ? " together" : "";
+  const said = because(`${tried}, ${listed(names)} ${cannot(telling, rules)}${together}`, {
+    cells: namesOf(board, [target]),
+  });
+  return concluded([said], undefined, conclusion(telling));
+};
+
+/** Houses and clues together: the thought behind it where it can be said, else what can be tried to see it. */
 export const joint: Phrase = (telling) => {
   const { deduction, nouns, board } = telling;
   const { rules, houses } = deduction.because;
@@ -343,6 +380,10 @@ export const joint: Phrase = (telling) => {
   const names = [...clueNames(telling, rules), ...(whole === undefined ? [] : [nouns.house(whole)])];
   const reason = jointReason(telling, clueNames(telling, rules), conclusion(telling));
   if (reason && isSayable(reason)) return reason;
+  const either = eitherCase(telling, conclusion(telling));
+  if (either && isSayable(either)) return either;
+  const elsewhere = otherwise(telling, names);
+  if (elsewhere && isSayable(elsewhere)) return elsewhere;
   const { open } = knownOf(telling);
   const of = rules[0] === undefined ? { house: whole! } : { rule: rules[0] };
   return sentences(

@@ -254,3 +254,16 @@ test("a house by itself: two cells with the same two digits leave the third cell
       houses: ["row/1"],
     }).pointing,
   ).toBe("2 and 3 fill those two cells, so this is a 1."));
+
+test("either of two digits: a 4 beside it is seen, and with a 5 no more than a 1 fits on the arrow", () =>
+  expect(
+    said({
+      rule: "arrow: { total: r2c1, along: r1c1 r1c2 }",
+      technique: "joint-cases",
+      removes: { r1c2: [4] },
+      facts: { r1c1: [4, 5] },
+      houses: ["row/1"],
+    }).pointing,
+  ).toBe(
+    "That one is a 4 or a 5. With the 4, this one sees it; with the 5, this arrow leaves no 4 here. Either way there's no 4 here.",
+  ));
