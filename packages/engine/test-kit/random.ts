@@ -1,1 +1,1 @@
-export { type Random, randomFrom } from "../src/teach/random.ts";
+export { type Random, randomFrom } from "../src/random.ts";

@@ -68,6 +68,8 @@ export const unitOf = (board: Board, { rules, houses = [], terms, counts }: Part
 
 interface Outcome {
   readonly before: readonly Digits[];
+  /** The tries that it was given. */
+  readonly most: number | undefined;
   readonly left: readonly Digits[] | undefined;
 }
 /** What a unit said last: nothing is worked out again while its cells stay as they were. */
@@ -78,9 +80,9 @@ const isSame = (a: readonly Digits[], b: readonly Digits[]): boolean => a.every(
 export const leftBy = (unit: Unit, knowledge: Knowledge, most?: number): readonly Digits[] | undefined => {
   const before = unit.cells.map((cell) => at(knowledge, cell));
   const last = lastOutcome.get(unit);
-  if (last && isSame(last.before, before)) return last.left;
+  if (last && isSame(last.before, before) && (last.left || last.most === most)) return last.left;
   const left = unit.together.possible(before, most);
-  lastOutcome.set(unit, { before, left });
+  lastOutcome.set(unit, { before, most, left });
   return left;
 };
 

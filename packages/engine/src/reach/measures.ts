@@ -2,7 +2,7 @@ import type { Board } from "../board/board.ts";
 import { listOf } from "../board/digits.ts";
 import { isSettled, isSolved, type Knowledge, startOf, withPlaced } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import { type Random, randomFrom } from "../teach/random.ts";
+import { type Random, randomFrom } from "../random.ts";
 import { easySteps, isContradicted, withCluesSeen } from "./easy-steps.ts";
 
 /**

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { randomFrom } from "../teach/random.ts";
+import { randomFrom } from "../random.ts";
 import { fitted } from "./fit.ts";
 import { rankCorrelation } from "./testers.ts";
 

@@ -1,9 +1,9 @@
 import type { Board } from "../board/board.ts";
 import { has, listOf } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
+import type { Random } from "../random.ts";
 import type { Solution } from "../search/run.ts";
 import { solve } from "../search/solve.ts";
-import type { Random } from "./random.ts";
 
 /** So many digits are set by chance before the rest is searched for; fewer where that leads nowhere soon. */
 const sown = [8, 5, 3, 0];

@@ -1,4 +1,4 @@
-import type { Random } from "./random.ts";
+import type { Random } from "../random.ts";
 
 /** A board on which to look for a lesson: its grids and the rules that need no filling to be written. */
 export interface Ground {

@@ -15,9 +15,9 @@ import type { Cell } from "../puzzle/canvas.ts";
 import type { Puzzle } from "../puzzle/puzzle.ts";
 import { read } from "../puzzle/read.ts";
 import { write } from "../puzzle/write.ts";
+import { type Random, randomFrom } from "../random.ts";
 import { filled } from "./filled.ts";
 import { type Ground, grounds } from "./grounds.ts";
-import { type Random, randomFrom } from "./random.ts";
 
 /** A small puzzle with one solution whose solve takes one technique and otherwise only what every newcomer knows. */
 export interface Lesson {
