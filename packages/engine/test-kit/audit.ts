@@ -91,8 +91,9 @@ const lawsOf = (place: Place, state: State, step: Step): string[] => {
   return faults;
 };
 
-const provedLaws = (place: Place, step: Step): string[] => {
-  const verdict = prove(step, place.about);
+/** `solution`: what the plan fills the grid with, which shows that a what-if's reasons can hold. */
+const provedLaws = (place: Place, step: Step, solution: Readonly<Record<string, Digit>>): string[] => {
+  const verdict = prove(step.assume ? { ...step, example: solution } : step, place.about);
   if (verdict.verdict !== "proved") return [`${verdict.verdict}: ${verdict.failed}`];
   const subs = (step.steps ?? []).flatMap((sub) =>
     needless(sub, place.about).map((name) => `${sub.n}: ${name} is not needed`),
@@ -218,6 +219,8 @@ export const audit = (plan: Plan, board: Board, { proofs = true } = {}): Audit =
   const state = begin(place);
   const written: Written = { marks: new Map(), spots: [] };
   const byNumber = new Map(plan.steps.map((step) => [String(step.n), step]));
+  const givens = [...board.givens].map(([cell, digit]) => [place.about.names[cell]!, digit] as const);
+  const solution = Object.assign(Object.fromEntries(givens), ...plan.steps.map(({ places }) => places));
   const faults: string[] = [];
   const unshown: string[] = [];
   let at = 0;
@@ -228,7 +231,7 @@ export const audit = (plan: Plan, board: Board, { proofs = true } = {}): Audit =
       const step = byNumber.get(String(n))!;
       if (step !== plan.steps[at++]) faults.push(`step ${n} is not in its place`);
       faults.push(
-        ...[...lawsOf(place, state, step), ...(proofs ? provedLaws(place, step) : [])].map(
+        ...[...lawsOf(place, state, step), ...(proofs ? provedLaws(place, step, solution) : [])].map(
           (fault) => `step ${n} (${step.technique}): ${fault}`,
         ),
       );

@@ -1,4 +1,4 @@
-import { type Deduction, finished, limitsOf, type Plan, prove, runningOrder } from "@solvewright/engine";
+import { type Deduction, finished, limitsOf, listOf, type Plan, prove, runningOrder } from "@solvewright/engine";
 import type { Ask, Reply } from "./asks.ts";
 import { checked } from "./check.ts";
 import { type Helped, helpedOf } from "./helped.ts";
@@ -13,6 +13,18 @@ const planOf = ({ board, about }: Helped): Plan => {
   return finished(runningOrder(board, (claim) => prove(claim, about), { limits })).plan;
 };
 
+const empty = { settled: {}, marks: {}, spots: [] };
+
+/** Works something out that nobody asked for: code runs slowly at first, and then nobody waits for it. */
+const warmUp = (helped: Helped): void => {
+  const { board, solution } = helped;
+  if (!solution) return;
+  nudgeFor(helped, { ask: "nudge", position: empty, eye: [], told: {} }, undefined);
+  const cell = board.domains.findIndex((_, at) => !board.givens.has(at));
+  const wrong = cell < 0 ? undefined : listOf(board.domains[cell]!).find((digit) => digit !== solution[cell]);
+  if (wrong !== undefined) whyNot(helped, empty, board.canvas.names[cell]!, wrong);
+};
+
 export const helperFor = (): Helper => {
   let helped: Helped | undefined;
   let plan: Plan | undefined;
@@ -24,6 +36,7 @@ export const helperFor = (): Helper => {
     switch (ask.ask) {
       case "start":
         helped = helpedOf(ask.puzzle);
+        warmUp(helped);
         return { reply: "start", sound: helped.solution !== undefined };
       case "nudge":
         return nudgeFor(started(), ask, plan);
