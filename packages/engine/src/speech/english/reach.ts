@@ -32,9 +32,13 @@ const openSaid = (open: number): string =>
 const placeSaid = (board: Board, { cell, digit, open, level }: Stretch): string =>
   `the ${digit} in ${nounsFor(board, "placed").cell(cell)}: ${openSaid(open)}, and it takes a step of level ${level}`;
 
-/** Each likely pause in a few words, the longest first. */
+/** Each likely pause in a few words, the longest first: "The 4 in row 6, column 4: level 2, two easy steps open". */
 export const pausesSaid = (board: Board, { way, pauses }: Reach): string[] =>
-  pauses.map((at) => capital(placeSaid(board, way[at]!)));
+  pauses.map((at) => {
+    const { cell, digit, open, level } = way[at]!;
+    const easy = open === 0 ? "" : `, ${counted(open)} easy ${open === 1 ? "step" : "steps"} open`;
+    return `The ${digit} in ${nounsFor(board, "placed").cell(cell)}: level ${level}${easy}`;
+  });
 
 const pauseLine = (board: Board, { way, pauses }: Reach): string => {
   const longest = way[pauses[0] ?? -1];
