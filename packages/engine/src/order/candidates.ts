@@ -1,9 +1,9 @@
 import { startOf } from "../board/knowledge.ts";
 import type { Burst } from "../deduce/chain.ts";
+import { relayed } from "../relayed.ts";
 import { anew } from "./anew.ts";
 import { arranged } from "./arrange.ts";
 import { type Hope, lookingAround, ordersOf, type Planning } from "./planner.ts";
-import { relayed } from "./relayed.ts";
 
 /** The order with each step worked out anew in its place; undefined where something in it can't be proved. */
 const workedOut = (order: readonly Burst[], { board, judge, pool }: Planning): Burst[] | undefined => {

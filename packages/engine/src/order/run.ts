@@ -1,6 +1,7 @@
 import type { Board } from "../board/board.ts";
 import { type Chain, type ChainOptions, chainOf } from "../deduce/chain.ts";
 import type { Prove, Refusal } from "../deduce/judge.ts";
+import { relayed } from "../relayed.ts";
 import { introductions } from "../speech/english/rules.ts";
 import { stopsShort } from "../speech/english/wishes.ts";
 import { candidatesOf } from "./candidates.ts";
@@ -10,7 +11,6 @@ import type { Plan } from "./plan.ts";
 import { planOf } from "./plan-of.ts";
 import type { Planning } from "./planner.ts";
 import { poolOf } from "./pool.ts";
-import { relayed } from "./relayed.ts";
 import { type Manner, type Show, showOf } from "./show.ts";
 import type { StepTelling } from "./told-step.ts";
 import { gatesOf } from "./wishes/gates.ts";

@@ -3,7 +3,9 @@ import { listOf } from "../board/digits.ts";
 import { isSettled, isSolved, type Knowledge, startOf, withPlaced } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { type Random, randomFrom } from "../random.ts";
+import { relayed } from "../relayed.ts";
 import { easySteps, isContradicted, withCluesSeen } from "./easy-steps.ts";
+import { mean, standardError } from "./statistics.ts";
 
 /**
  * How hard people find it, relatively, as published for classic puzzles (Pelánek, FLAIRS-24, 2011, and arXiv:1403.7373):
@@ -105,17 +107,6 @@ function* oneRun(board: Board, chance: Random, budget: { trials: number }): Gene
   return { open, refutation, whole: true };
 }
 
-const mean = (numbers: readonly number[]): number =>
-  numbers.length === 0 ? 0 : numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
-
-/** The standard error of a mean. */
-const errorOf = (numbers: readonly number[]): number => {
-  if (numbers.length < 2) return 0;
-  const middle = mean(numbers);
-  const squares = numbers.reduce((sum, number) => sum + (number - middle) ** 2, 0);
-  return Math.sqrt(squares / (numbers.length - 1) / numbers.length);
-};
-
 /** The published measures of dependency and refutation of a board with one solution; the same for the same seed. */
 export function* measuring(
   board: Board,
@@ -125,20 +116,18 @@ export function* measuring(
   const budget = { trials };
   const made: Run[] = [];
   for (let run = 0; run < runs && budget.trials > 0; run++) {
-    const work = oneRun(board, chance, budget);
-    let step = work.next();
-    for (; !step.done; step = work.next()) yield { run, of: runs };
-    const isCutShort = budget.trials <= 0 && !step.value.whole;
-    if (!isCutShort || made.length === 0) made.push(step.value);
+    const one = yield* relayed(oneRun(board, chance, budget), () => ({ run, of: runs }));
+    const isCutShort = budget.trials <= 0 && !one.whole;
+    if (!isCutShort || made.length === 0) made.push(one);
   }
   const dependencies = made.map(({ open }) => mean(open.slice(0, opening)));
   const refutations = made.map(({ refutation }) => refutation);
   return {
     first: made[0]?.open[0] ?? 0,
     dependency: mean(dependencies),
-    dependencyError: errorOf(dependencies),
+    dependencyError: standardError(dependencies),
     refutation: mean(refutations),
-    refutationError: errorOf(refutations),
+    refutationError: standardError(refutations),
     whole: made.every(({ whole }) => whole),
     runs: made.length,
     seed,

@@ -5,6 +5,7 @@ import { type Burst, type Chain, chainOf } from "../deduce/chain.ts";
 import { effortOf } from "../deduce/effort.ts";
 import type { Prove } from "../deduce/judge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
+import { relayed } from "../relayed.ts";
 import { guessOf, type Place, unfitted, type Weights } from "./guess.ts";
 import { type MeasureOptions, type Measures, measuring } from "./measures.ts";
 import { openAt } from "./open-at.ts";
@@ -63,11 +64,10 @@ function* walked(board: Board, prove: Prove): Generator<ReachProgress, Walked> {
   const given = board.givens.size;
   const viewers: Viewer[] = [];
   for (let level = 1; ; level++) {
-    const work = chainOf(board, prove, { level });
-    let step = work.next();
-    for (; !step.done; step = work.next())
-      yield { stage: "viewers", share: (level - 1 + step.value.settled / step.value.of) / highest };
-    const chain = step.value;
+    const chain = yield* relayed(
+      chainOf(board, prove, { level }),
+      ({ settled, of }): ReachProgress => ({ stage: "viewers", share: (level - 1 + settled / of) / highest }),
+    );
     viewers.push({ level, settled: countSettled(chain.end) - given, through: chain.solved });
     if (!chain.solved && level < highest) continue;
     const last = viewers.at(-1)!;
@@ -132,15 +132,16 @@ export function* reaching(
 ): Generator<ReachProgress, Reach> {
   const { viewers, chain } = yield* walked(board, prove);
   const way = wayOf(board, chain);
-  const work = measuring(board, measures);
-  let step = work.next();
-  for (; !step.done; step = work.next()) yield { stage: "measures", share: step.value.run / step.value.of };
+  const measured = yield* relayed(
+    measuring(board, measures),
+    ({ run, of }): ReachProgress => ({ stage: "measures", share: run / of }),
+  );
   return {
     open: board.domains.length - board.givens.size,
     viewers,
     way,
     pauses: pausesIn(way),
     effort: way.reduce((sum, { effort }) => sum + effort, 0),
-    measures: step.value,
+    measures: measured,
   };
 }

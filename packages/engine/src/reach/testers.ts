@@ -5,6 +5,7 @@ import { fitted, type Observed } from "./fit.ts";
 import { guessOf, unfitted, type Weights } from "./guess.ts";
 import { openAt } from "./open-at.ts";
 import type { Reach } from "./reach.ts";
+import { mean, standardError } from "./statistics.ts";
 
 /** A digit settled by a tester (undefined: taken out again), and when, in milliseconds of solving. */
 export interface Settling {
@@ -67,8 +68,6 @@ const ranksOf = (numbers: readonly number[]): number[] =>
     return less + (same + 1) / 2;
   });
 
-const mean = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
-
 const pearson = (a: readonly number[], b: readonly number[]): number | undefined => {
   const [middleA, middleB] = [mean(a), mean(b)];
   const sum = (of: (k: number) => number): number => a.reduce((total, _, k) => total + of(k), 0);
@@ -94,10 +93,7 @@ const correlationOf = (testers: readonly (readonly Observed[])[]): Tested["corre
       );
     });
   if (each.length === 0) return undefined;
-  const middle = mean(each);
-  if (each.length === 1) return { mean: middle };
-  const variance = each.reduce((sum, one) => sum + (one - middle) ** 2, 0) / (each.length - 1);
-  return { mean: middle, error: Math.sqrt(variance / each.length) };
+  return { mean: mean(each), ...(each.length > 1 ? { error: standardError(each) } : {}) };
 };
 
 const medianOf = (numbers: readonly number[]): number =>
