@@ -2,6 +2,7 @@ import type { Board } from "../board/board.ts";
 import { both, type Digits, has } from "../board/digits.ts";
 import { at, isBroken, isRelated, isSettled, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
+import { relayed } from "../relayed.ts";
 import { after } from "./after.ts";
 import type { Deduction, Technique } from "./deduction.ts";
 import { effortOf, travel } from "./effort.ts";
@@ -38,7 +39,8 @@ interface Context {
   readonly eye: readonly Cell[];
 }
 
-const isNew = ({ places, removes, relates }: Deduction, knowledge: Knowledge): boolean =>
+/** Whether it says something that is not known. */
+export const isNew = ({ places, removes, relates }: Deduction, knowledge: Knowledge): boolean =>
   relates.some((related) => !isRelated(knowledge, related)) ||
   [...places].some(([cell, digit]) => !isSettled(knowledge, cell) && has(at(knowledge, cell), digit)) ||
   [...removes].some(([cell, digits]) => both(at(knowledge, cell), digits) !== 0);
@@ -118,6 +120,8 @@ const tiersOf = (ladder: readonly Technique[], level: number): Technique[][] =>
     .sort((a, b) => a - b)
     .map((tier) => ladder.filter((technique) => technique.level === tier));
 
+const progress = ({ settled }: Knowledge) => ({ settled: settled.filter(Boolean).length, of: settled.length });
+
 /** Everything that reasoning finds from the start, step by step, until the grid is solved or the wanted level ends. */
 export function* chainOf(
   board: Board,
@@ -131,19 +135,13 @@ export function* chainOf(
   let knowledge = startOf(board);
   let eye: readonly Cell[] = [];
   while (!isSolved(knowledge)) {
-    const looking = nextBurst(knowledge, { board, judge, tiers, level, eye });
-    let look = looking.next();
-    while (!look.done) {
-      yield { settled: knowledge.settled.filter(Boolean).length, of: knowledge.settled.length };
-      look = looking.next();
-    }
-    const burst = look.value;
+    const burst = yield* relayed(nextBurst(knowledge, { board, judge, tiers, level, eye }), () => progress(knowledge));
     if (!burst) break;
     const kept = freshened(burst, knowledge, board);
     knowledge = kept.reduce((state, step) => after(state, board, step), knowledge);
     bursts.push(kept);
     eye = [...burst.at(-1)!.places.keys()];
-    yield { settled: knowledge.settled.filter(Boolean).length, of: knowledge.settled.length };
+    yield progress(knowledge);
   }
   return { bursts, solved: isSolved(knowledge) && obeysAll(board, knowledge), end: knowledge, judge };
 }

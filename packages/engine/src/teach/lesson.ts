@@ -1,9 +1,8 @@
 import type { Board } from "../board/board.ts";
 import { compile } from "../board/compile.ts";
-import { both, has } from "../board/digits.ts";
-import { at, isBroken, isSettled, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
+import { isBroken, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
-import { chainOf } from "../deduce/chain.ts";
+import { chainOf, isNew } from "../deduce/chain.ts";
 import type { Deduction, Technique } from "../deduce/deduction.ts";
 import { gather } from "../deduce/gather.ts";
 import { techniques } from "../deduce/registry.ts";
@@ -53,17 +52,11 @@ const ladderOf = (taught: string): Technique[] => {
   return techniques.filter((technique) => isBeginners(taught, technique) || wanted.includes(technique.name));
 };
 
-const isNew = (knowledge: Knowledge, { places, removes, relates }: Deduction): boolean =>
-  relates.length > 0 ||
-  [...places].some(([cell, digit]) => !isSettled(knowledge, cell) && has(at(knowledge, cell), digit)) ||
-  [...removes].some(([cell, digits]) => both(at(knowledge, cell), digits) !== 0);
-
 /** Whether these techniques lead to the end, each asked only when those before it have nothing more to say. */
 const isSolvedBy = (board: Board, ladder: readonly Technique[]): boolean => {
   let knowledge = startOf(board);
   for (let k = 0; k < ladder.length && !isSolved(knowledge); k++) {
-    const found = gather(knowledge, board, [ladder[k]!]).filter((step) => isNew(knowledge, step));
-    const fresh = found.filter(({ relates }) => relates.every((one) => !knowledge.related?.includes(one)));
+    const fresh = gather(knowledge, board, [ladder[k]!]).filter((step) => isNew(step, knowledge));
     if (fresh.length === 0) continue;
     for (const step of fresh) knowledge = after(knowledge, board, step);
     if (isBroken(knowledge)) return false;
