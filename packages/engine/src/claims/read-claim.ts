@@ -1,5 +1,5 @@
 import type { Board } from "../board/board.ts";
-import { type Digits, digitsOf, either, has, none, only } from "../board/digits.ts";
+import { both, type Digits, digitsOf, either, has, isOne, min, none, without } from "../board/digits.ts";
 import { type Cell, cellNamed } from "../puzzle/canvas.ts";
 import type { Fault } from "../rules/contract.ts";
 
@@ -89,40 +89,61 @@ const nameIn = (board: Board, text: string): string => {
 const about = /^(r\d+c\d+)\s*(=|<>|≠|!=|in|is not|isn't|is)\s*([\d\s/]+)$/i;
 const isNot = (sign: string): boolean => ["<>", "≠", "!=", "is not", "isn't"].includes(sign);
 
+interface About {
+  readonly cell: Cell;
+  /** As written, in lower case. */
+  readonly sign: string;
+  readonly digits: Digits;
+}
+
+/** What a part says of a cell; undefined where it speaks of no cell. */
+const aboutIn = (part: string, board: Board): About | undefined => {
+  const [, name, sign = "", list = ""] = about.exec(part) ?? [];
+  if (name === undefined) return undefined;
+  const cell = cellIn(board, name.toLowerCase());
+  return { cell, sign: sign.toLowerCase(), digits: digitsIn(board, cell, list) };
+};
+
 const partsOf = (text: string): string[] =>
   text
     .split(",")
     .map((part) => part.trim())
     .filter((part) => part !== "");
 
-const read = (text: string, board: Board): Said => {
-  const [said = "", why = ""] = text.trim().split(/\bbecause\b/i);
+const readConclusion = (said: string, board: Board): Pick<Said, "places" | "removes"> => {
   const places = new Map<Cell, number>();
   const removes = new Map<Cell, Digits>();
-  const facts = new Map<Cell, Digits>();
   for (const part of partsOf(said)) {
-    const [, name, sign = "", list = ""] = about.exec(part) ?? [];
-    if (name === undefined || sign.toLowerCase() === "in") throw new Unread(part, claimForm);
-    const cell = cellIn(board, name.toLowerCase());
-    const digits = digitsIn(board, cell, list);
-    if (isNot(sign.toLowerCase())) removes.set(cell, either(removes.get(cell) ?? none, digits));
-    else if (digits === only(Number(list.trim()))) places.set(cell, Number(list.trim()));
+    const told = aboutIn(part, board);
+    if (!told || told.sign === "in") throw new Unread(part, claimForm);
+    const { cell, sign, digits } = told;
+    if (isNot(sign)) removes.set(cell, either(removes.get(cell) ?? none, digits));
+    else if (isOne(digits)) places.set(cell, min(digits));
     else throw new Unread(part, "one digit behind =");
   }
   if (places.size + removes.size === 0) throw new Unread(said.trim() === "" ? "nothing that follows" : said, claimForm);
-  const names: string[] = [];
+  return { places, removes };
+};
+
+const readReasons = (why: string, board: Board): Pick<Said, "names" | "facts"> => {
+  const names = new Set<string>();
+  const facts = new Map<Cell, Digits>();
   for (const part of partsOf(why)) {
-    const [, name, sign = "", list = ""] = about.exec(part) ?? [];
-    if (name === undefined) {
-      names.push(nameIn(board, part));
+    const told = aboutIn(part, board);
+    if (!told) {
+      names.add(nameIn(board, part));
       continue;
     }
-    const cell = cellIn(board, name.toLowerCase());
-    const digits = digitsIn(board, cell, list);
-    const left = isNot(sign.toLowerCase()) ? ((board.domains[cell]! & ~digits) as Digits) : digits;
-    facts.set(cell, ((facts.get(cell) ?? left) & left) as Digits);
+    const { cell, sign, digits } = told;
+    const left = isNot(sign) ? without(board.domains[cell]!, digits) : digits;
+    facts.set(cell, both(facts.get(cell) ?? left, left));
   }
-  return { places, removes, names: [...new Set(names)], facts };
+  return { names: [...names], facts };
+};
+
+const read = (text: string, board: Board): Said => {
+  const [said = "", why = ""] = text.trim().split(/\bbecause\b/i);
+  return { ...readConclusion(said, board), ...readReasons(why, board) };
 };
 
 /** Reads a deduction in the words of a small plain grammar (docs/claims.md), or says what can't be read and what would be right. */

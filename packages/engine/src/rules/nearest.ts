@@ -25,8 +25,12 @@ export const nearest = (word: string, names: readonly string[]): string | undefi
   return near[0]?.name;
 };
 
-/** What would be right in place of an unknown key. */
-export const oneOfKeys = (key: string, keys: readonly string[]): string => {
-  const near = nearest(key, keys);
-  return `one of the keys ${keys.join(", ")}${near ? `; the nearest is ${near}` : ""}`;
+/** What would be right in place of an unknown name, with the name that it most likely means. */
+export const withNearest = (right: string, word: string, names: readonly string[]): string => {
+  const near = nearest(word, names);
+  return near ? `${right}; the nearest is ${near}` : right;
 };
+
+/** What would be right in place of an unknown key. */
+export const oneOfKeys = (key: string, keys: readonly string[]): string =>
+  withNearest(`one of the keys ${keys.join(", ")}`, key, keys);

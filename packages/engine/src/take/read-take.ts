@@ -48,14 +48,8 @@ const tellOrder = (entries: readonly Tree[], ends: number, tell: Tell): void => 
 };
 
 const readHead = (file: Keys, board: Board, tell: Tell) => {
-  const { entries: _, ...plain } = plainOf({
-    ...file,
-    entries: file.entries.filter(({ key }) => key !== "entries"),
-  }) as {
-    entries?: unknown;
-  };
   const rest: Keys = { ...file, entries: file.entries.filter(({ key }) => key !== "entries") };
-  const head = fitted<Omit<Take, "entries">>(takeHead as never, rest, tell, plain);
+  const head = fitted<Omit<Take, "entries">>(takeHead as never, rest, tell, plainOf(rest));
   const expected = fingerprint(board.puzzle);
   if (head && head.puzzle !== expected)
     tell(under(file, "puzzle") ?? file, `a take of another puzzle, ${head.puzzle}`, `a take of this one, ${expected}`);

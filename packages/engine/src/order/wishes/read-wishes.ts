@@ -4,7 +4,7 @@ import type { Problem } from "../../puzzle/puzzle.ts";
 import { parse } from "../../puzzle/source.ts";
 import { readText, shownTree } from "../../puzzle/texts.ts";
 import { isNothing, type Keys, onlyKeys, plainOf, type Tell, type Tree, under } from "../../puzzle/tree.ts";
-import { nearest } from "../../rules/nearest.ts";
+import { withNearest } from "../../rules/nearest.ts";
 import { kinds } from "../../rules/registry.ts";
 import { belowWhatIfs } from "./reasoning.ts";
 import { type Wish, wishSchema } from "./wish.ts";
@@ -32,11 +32,6 @@ export const wishForms = {
 const wishNames = Object.keys(wishForms);
 const start = "a list of wishes, which starts with wishes: 1";
 
-const among = (name: string, names: readonly string[], what: string): string => {
-  const near = nearest(name, names);
-  return near ? `${what}; the nearest is ${near}` : what;
-};
-
 const readWish = (tree: Tree, tell: Tell): Wish[] => {
   const { success, data } = wishSchema.safeParse(plainOf(tree));
   if (success) return [data];
@@ -45,7 +40,11 @@ const readWish = (tree: Tree, tell: Tell): Wish[] => {
   const isKnown = wishNames.includes(name);
   if (isKnown) tell(tree, shownTree(tree), wishForms[name as Wish["wish"]]);
   else
-    tell(named ?? tree, shownTree(named ?? tree), among(name, wishNames, `one of the wishes ${wishNames.join(", ")}`));
+    tell(
+      named ?? tree,
+      shownTree(named ?? tree),
+      withNearest(`one of the wishes ${wishNames.join(", ")}`, name, wishNames),
+    );
   return [];
 };
 
@@ -60,7 +59,7 @@ const aName = "the name of a rule kind or a technique";
 const readName = (tree: Tree, tell: Tell): string[] => {
   const name = readText(tree, { right: aName, most: 60 }, tell);
   if (name === undefined || names.includes(name)) return name === undefined ? [] : [name];
-  return tell(tree, shownTree(tree), among(name, names, aName)) ?? [];
+  return tell(tree, shownTree(tree), withNearest(aName, name, names)) ?? [];
 };
 
 const readList = (file: Keys, tell: Tell): WishList => {
