@@ -23,6 +23,13 @@ export const count = (set: Digits): number => {
   return (((bits + (bits >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
 };
 
+/** What its digits add up to. */
+export const sumOf = (set: Digits): number => {
+  let sum = 0;
+  for (let rest = set as number; rest !== 0; rest &= rest - 1) sum += min(rest as Digits);
+  return sum;
+};
+
 /** The smallest digit, or -1 of the empty set. */
 export const min = (set: Digits): number => 31 - Math.clz32(set & -set);
 /** The greatest digit, or -1 of the empty set. */

@@ -1,11 +1,12 @@
 import type { Board } from "../board/board.ts";
-import { type Digits, listOf } from "../board/digits.ts";
+import { listOf, sumOf } from "../board/digits.ts";
 import { keyOfRelated, type Related } from "../board/related.ts";
 import { remembered } from "../board/remembered.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { clueUnits, domainsOfUnit } from "./clue-units.ts";
 import { combinations } from "./combinations.ts";
 import type { Reasons } from "./deduction.ts";
+import { fixedSumsOf } from "./fixed-sums.ts";
 import { leftoverUnits } from "./leftover-units.ts";
 import { sumUnits } from "./sum-units.ts";
 import type { Unit } from "./unit.ts";
@@ -25,8 +26,6 @@ const reasons = (houses: readonly string[], rules: readonly string[], counts?: R
   ...(counts ? { counts } : {}),
 });
 
-const sumOfDigits = (digits: Digits): number => listOf(digits).reduce((sum, digit) => sum + digit, 0);
-
 /** One cell in and one out: those two are the same. */
 const twins = (board: Board): FoundRelation[] =>
   leftoverUnits(board)
@@ -38,9 +37,8 @@ const twins = (board: Board): FoundRelation[] =>
 
 /** The sum that a clue fixes, where it fixes one. */
 const sumFixedBy = (board: Board, id: string): number | undefined => {
-  const { kind, instance } = board.rule(id)!;
-  const sums = kind.terms(instance).flatMap((term) => (term.term === "sum" && !term.weights ? [term.equals] : []));
-  return sums.length === 1 ? sums[0] : undefined;
+  const sums = fixedSumsOf(board.rule(id)!);
+  return sums.length === 1 ? sums[0]!.sum : undefined;
 };
 
 /** What the sums leave of houses for two cells inside. */
@@ -50,7 +48,7 @@ const restsOf = (board: Board): FoundRelation[] =>
     const inside = plus.flatMap((id) => board.house(id)!.cells);
     const sums = rules.map((id) => sumFixedBy(board, id));
     if (cells.length !== 2 || !cells.every((cell) => inside.includes(cell)) || sums.includes(undefined)) return [];
-    const total = plus.reduce((sum, id) => sum + sumOfDigits(board.house(id)!.digits), 0);
+    const total = plus.reduce((sum, id) => sum + sumOf(board.house(id)!.digits), 0);
     const is = total - sums.reduce<number>((sum, each) => sum + each!, 0);
     return [{ related: { relation: "sum", cells, is }, because: reasons(houses, rules, counts) }];
   });

@@ -4,7 +4,7 @@ import type { Cell } from "../puzzle/canvas.ts";
 import type { Reasons } from "./deduction.ts";
 
 /** The sets of cells that the listed houses and rules keep from repeating a digit. */
-const togetherIn = ({ houses, rules }: Reasons, board: Board): (readonly Cell[])[] => [
+export const apartIn = ({ houses, rules }: Pick<Reasons, "houses" | "rules">, board: Board): (readonly Cell[])[] => [
   ...houses.map((id) => board.house(id)!.cells),
   ...board.groups.filter(({ rule }) => rules.includes(rule)).map(({ cells }) => cells),
 ];
@@ -16,10 +16,10 @@ const togetherIn = ({ houses, rules }: Reasons, board: Board): (readonly Cell[])
 export const leftByReasons = (because: Reasons, board: Board): readonly Digits[] => {
   const left = [...board.domains];
   for (const [cell, digits] of because.facts) left[cell] = both(left[cell]!, digits);
-  const together = togetherIn(because, board);
+  const apart = apartIn(because, board);
   for (const [from, digit] of because.facts)
     if (isOne(digit))
-      for (const cells of together)
+      for (const cells of apart)
         if (cells.includes(from)) for (const cell of cells) if (cell !== from) left[cell] = without(left[cell]!, digit);
   return left;
 };

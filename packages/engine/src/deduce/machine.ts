@@ -1,5 +1,5 @@
 import type { Board } from "../board/board.ts";
-import { count, type Digits, has } from "../board/digits.ts";
+import { count, type Digits, isOne } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Domains } from "../terms/term.ts";
 import { type Watcher, watchersOf } from "./watchers.ts";
@@ -43,8 +43,6 @@ const ranks = 6;
 /** Looks of this rank and above take thought. */
 const thought = 5;
 
-const isOne = (set: number): boolean => (set & (set - 1)) === 0;
-
 const watching = (size: number, watchers: readonly Watcher[]): Int32Array[] => {
   const lists = Array.from({ length: size }, (): number[] => []);
   for (const [w, { cells }] of watchers.entries()) for (const cell of cells) lists[cell]!.push(w);
@@ -76,7 +74,7 @@ export const machineOf = (board: Board): Machine => {
     begins.push(begin);
     now[cell] = left;
     if (left === 0) return false;
-    if (isOne(left)) toTell.push(cell);
+    if (isOne(left as Digits)) toTell.push(cell);
     const due = watched[cell]!;
     for (let k = 0; k < due.length; k++) {
       const w = due[k]!;
@@ -159,14 +157,14 @@ export const machineOf = (board: Board): Machine => {
     start: (possible, unseen = false) => {
       undo(0);
       now.set(possible);
-      if (unseen) return !now.includes(0);
-      for (let cell = 0; cell < size; cell++) if (isOne(now[cell]!)) toTell.push(cell);
+      if (unseen || now.includes(0)) return !now.includes(0);
+      for (let cell = 0; cell < size; cell++) if (isOne(now[cell] as Digits)) toTell.push(cell);
       for (let w = 0; w < watchers.length; w++) {
         if (isDue[w]) continue;
         isDue[w] = 1;
         queues[watchers[w]!.rank]!.push(w);
       }
-      return !now.includes(0) && settle();
+      return settle();
     },
     attempt: (cell, digit, quickly) => narrowed(cell, 1 << digit, onTrial, quickly),
     refute: (cell, digit) => narrowed(cell, ~(1 << digit), refuted),
@@ -183,13 +181,4 @@ export const opennessOf = (now: Int32Array): number => {
   let open = 0;
   for (let cell = 0; cell < now.length; cell++) open += Math.log2(count(now[cell] as Digits));
   return open;
-};
-
-/** Whether a cell has one digit left. */
-export const isLeftOne = (digits: number): boolean => digits !== 0 && isOne(digits);
-
-export const digitsIn = (digits: number): number[] => {
-  const list: number[] = [];
-  for (let digit = 0; digit < 32; digit++) if (has(digits as Digits, digit)) list.push(digit);
-  return list;
 };

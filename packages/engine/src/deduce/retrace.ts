@@ -1,11 +1,11 @@
 import type { Board } from "../board/board.ts";
-import { type Digits, either, has, listOf, min, none, only, without } from "../board/digits.ts";
+import { type Digits, either, has, isOne, listOf, min, none, only, without } from "../board/digits.ts";
 import type { Knowledge } from "../board/knowledge.ts";
 import { linksBetween } from "../board/links.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction } from "./deduction.ts";
 import type { Judge } from "./judge.ts";
-import { isLeftOne, type Machine, onTrial, refuted, seenFrom } from "./machine.ts";
+import { type Machine, onTrial, refuted, seenFrom } from "./machine.ts";
 import { contradicting, gathering, placing } from "./reasons.ts";
 import { shrink } from "./shrink.ts";
 import { nakedPair, nakedQuad, nakedTriple } from "./techniques/naked-set.ts";
@@ -63,7 +63,7 @@ export function* retraced(
   let steps: Deduction[] = [];
   let usesTrial = false;
 
-  const now = (): Knowledge => ({ possible: [...possible], settled: possible.map(isLeftOne) });
+  const now = (): Knowledge => ({ possible: [...possible], settled: possible.map(isOne) });
   const need = (begin: number): Needed => {
     const known = needed.get(begin) ?? { removes: new Map(), places: new Map() };
     needed.set(begin, known);
@@ -92,7 +92,7 @@ export function* retraced(
     }
   };
   const want = (cell: Cell, digits: Digits, end: number): void => {
-    if (!isLeftOne(possible[cell]!)) wantGone(cell, without(board.domains[cell]!, digits), end);
+    if (!isOne(possible[cell]!)) wantGone(cell, without(board.domains[cell]!, digits), end);
     else {
       const last = lastOf(cell, end);
       if (last !== undefined) need(begins[last]!).places.set(cell, possible[cell]!);
@@ -104,7 +104,7 @@ export function* retraced(
     let changed = false;
     for (const [cell, digits] of deduction.because.facts) {
       let own: Digits = digits;
-      for (const digit of isLeftOne(possible[cell]!) ? [] : listOf(without(board.domains[cell]!, digits))) {
+      for (const digit of isOne(possible[cell]!) ? [] : listOf(without(board.domains[cell]!, digits))) {
         const loss = lossOf(cell, digit, end);
         const from = loss === undefined ? undefined : seenFrom(sources[loss]!);
         if (from === undefined) continue;

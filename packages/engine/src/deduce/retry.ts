@@ -1,6 +1,5 @@
-import { type Digits, has } from "../board/digits.ts";
+import { type Digits, has, isOne } from "../board/digits.ts";
 import type { Deduction } from "./deduction.ts";
-import { isLeftOne } from "./machine.ts";
 import { type Retraced, type Retracing, retraced, type Unproved } from "./retrace.ts";
 import type { Trial } from "./trials.ts";
 import { triedStep } from "./tried.ts";
@@ -17,7 +16,7 @@ export function* toldTrials(
   const { machine, board, refutations } = retracing;
   for (const { cell, digit, inner } of trials) {
     // More may be seen this time, as units remember ways to meet them.
-    if (isLeftOne(machine.now[cell]!) || !has(machine.now[cell]! as Digits, digit)) continue;
+    if (isOne(machine.now[cell] as Digits) || !has(machine.now[cell]! as Digits, digit)) continue;
     const mark = machine.mark();
     const fine = machine.attempt(cell, digit);
     const found = fine ? yield* toldTrials(inner, mark, retracing) : yield* retraced(mark, retracing);

@@ -7,13 +7,14 @@ import type { Deduction, Reasons } from "./deduction.ts";
 /** Whether a deduction's claim follows from its reasons. */
 export type Holds = (deduction: Deduction) => boolean;
 
+/** The reasons with one premise left out. */
 type Without = (because: Reasons) => Reasons;
 
-const dropName =
+export const dropName =
   (of: "houses" | "rules", id: string): Without =>
   (because) => ({ ...because, [of]: because[of].filter((other) => other !== id) });
 
-const dropFact =
+export const dropFact =
   (cell: Cell): Without =>
   (because) => ({ ...because, facts: new Map([...because.facts].filter(([other]) => other !== cell)) });
 

@@ -1,27 +1,12 @@
 import type { Board, House } from "../board/board.ts";
-import { listOf } from "../board/digits.ts";
+import { sumOf } from "../board/digits.ts";
 import { remembered } from "../board/remembered.ts";
-import type { Cell } from "../puzzle/canvas.ts";
 import { combinations } from "./combinations.ts";
+import { type FixedSum, fixedSumsOf } from "./fixed-sums.ts";
 import { type Unit, unitOf } from "./unit.ts";
 
-/** Cells with a fixed sum, by the clue that says so. */
-interface FixedSum {
-  readonly rule: string;
-  readonly cells: readonly Cell[];
-  readonly sum: number;
-}
-
 const fixedSums = (board: Board): FixedSum[] =>
-  board.rules
-    .filter(({ wholeGrid, leftOut }) => !wholeGrid && !leftOut)
-    .flatMap(({ id, kind, instance }) =>
-      kind
-        .terms(instance)
-        .flatMap((term) =>
-          term.term === "sum" && !term.weights ? [{ rule: id, cells: term.cells, sum: term.equals }] : [],
-        ),
-    );
+  board.rules.filter(({ wholeGrid, leftOut }) => !wholeGrid && !leftOut).flatMap(fixedSumsOf);
 
 /** Up to three houses of one sort of one grid that share no cell. */
 const houseSets = (board: Board): (readonly House[])[] => {
@@ -58,7 +43,7 @@ const leftovers = (board: Board, houses: readonly House[], sums: readonly FixedS
     ({ cells }) => cells.some((cell) => inside.has(cell)) && !whole.some((sum) => sum.cells === cells),
   );
   if (crossing.length > mostCrossing || !areApart(whole)) return [];
-  const total = houses.reduce((all, { digits }) => all + listOf(digits).reduce((a, b) => a + b, 0), 0);
+  const total = houses.reduce((all, { digits }) => all + sumOf(digits), 0);
   return subsets(crossing).flatMap((some): Unit[] => {
     const counted = [...whole, ...some];
     if (counted.length === 0 || !areApart(counted)) return [];

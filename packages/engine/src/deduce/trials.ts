@@ -1,6 +1,6 @@
-import { count, type Digits } from "../board/digits.ts";
+import { count, type Digits, isOne, listOf } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
-import { digitsIn, isLeftOne, type Machine, opennessOf } from "./machine.ts";
+import { type Machine, opennessOf } from "./machine.ts";
 
 /** A digit that is tried in a cell, and the trials within that it takes until nothing is left; none where it fails at once. */
 export interface Trial {
@@ -36,9 +36,9 @@ export const lookAt = (machine: Machine, cell: Cell, digit: number): Look => {
 export function* looksAround(machine: Machine): Generator<void, Look[]> {
   const looks: Look[] = [];
   for (const cell of machine.now.keys()) {
-    if (isLeftOne(machine.now[cell]!)) continue;
+    if (isOne(machine.now[cell] as Digits)) continue;
     yield;
-    for (const digit of digitsIn(machine.now[cell]!)) looks.push(lookAt(machine, cell, digit));
+    for (const digit of listOf(machine.now[cell] as Digits)) looks.push(lookAt(machine, cell, digit));
   }
   return looks;
 }
@@ -51,12 +51,12 @@ function* chosen(machine: Machine): Generator<void, { cell: Cell; looks: Look[] 
   const { now } = machine;
   const open = opennessOf(now);
   const cells = [...now.keys()]
-    .filter((cell) => !isLeftOne(now[cell]!))
+    .filter((cell) => !isOne(now[cell] as Digits))
     .sort((a, b) => count(now[a] as Digits) - count(now[b] as Digits) || a - b)
     .slice(0, mostLooks);
   let best: { cell: Cell; looks: Look[]; worth: number } | undefined;
   for (const cell of cells) {
-    const looks = digitsIn(now[cell]!).map((digit) => lookAt(machine, cell, digit));
+    const looks = listOf(now[cell] as Digits).map((digit) => lookAt(machine, cell, digit));
     yield;
     const worth = worthOf(looks, open);
     if (!best || worth < best.worth) best = { cell, looks, worth };
@@ -82,7 +82,7 @@ export function* failing(machine: Machine): Generator<void, Trial[] | Filled> {
     if (!choice) return { filled: machine.now.slice() };
     const { cell, looks } = choice;
     for (const { digit } of looks) {
-      if (isLeftOne(machine.now[cell]!)) break;
+      if (isOne(machine.now[cell] as Digits)) break;
       const mark = machine.mark();
       const inner: Trial[] | Filled = machine.attempt(cell, digit) ? yield* failing(machine) : [];
       machine.undo(mark);
@@ -101,19 +101,19 @@ const priority = ({ now, weights }: Machine, cell: Cell): number => count(now[ce
 /** Goes down digit by digit until the board is filled or nothing is left anywhere; undefined where the leash ends. */
 function* dive(machine: Machine, leash: { left: number }): Generator<void, boolean | undefined> {
   const { now } = machine;
-  const open = [...now.keys()].filter((cell) => !isLeftOne(now[cell]!));
+  const open = [...now.keys()].filter((cell) => !isOne(now[cell] as Digits));
   if (open.length === 0) return true;
   const cell = open.reduce((a, b) => (priority(machine, b) < priority(machine, a) ? b : a));
   for (;;) {
     yield;
     if (leash.left-- <= 0) return undefined;
-    const digit = digitsIn(now[cell]!)[0]!;
+    const digit = listOf(now[cell] as Digits)[0]!;
     const mark = machine.mark();
     const found = machine.attempt(cell, digit, true) ? yield* dive(machine, leash) : false;
     if (found !== false) return found;
     machine.undo(mark);
     if (!machine.refute(cell, digit)) return false;
-    if (isLeftOne(now[cell]!)) return yield* dive(machine, leash);
+    if (isOne(now[cell] as Digits)) return yield* dive(machine, leash);
   }
 }
 

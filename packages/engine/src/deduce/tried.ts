@@ -2,17 +2,13 @@ import type { Board } from "../board/board.ts";
 import { both, type Digits, isEmpty, isOne, isWithin, only, without } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction, Reasons } from "./deduction.ts";
+import { apartIn } from "./left-by-reasons.ts";
 import { gathering } from "./reasons.ts";
-
-/** Sets of cells that differ, through the houses and rules of these reasons. */
-const apartIn = (board: Board, { houses, rules }: Reasons): (readonly Cell[])[] => [
-  ...houses.map((id) => board.house(id)!.cells),
-  ...board.groups.filter(({ rule }) => rules.includes(rule)).map(({ cells }) => cells),
-];
+import { dropFact, dropName } from "./shrink.ts";
 
 /** What is known on the way through a trial, by what it lists from outside alone. */
 const knownFrom = (board: Board, because: Reasons, [tried, digit]: readonly [Cell, number]) => {
-  const apart = apartIn(board, because);
+  const apart = apartIn(because, board);
   const known = [...board.domains];
   const settle = (cell: Cell, digits: Digits): void => {
     known[cell] = both(known[cell]!, digits);
@@ -67,11 +63,6 @@ const outsideReasons = ({ board, trial, outside }: Tried, steps: readonly Deduct
   return because.reasons;
 };
 
-const withoutFact = (because: Reasons, cell: Cell): Reasons => ({
-  ...because,
-  facts: new Map([...because.facts].filter(([other]) => other !== cell)),
-});
-
 /** Without the facts that the sub-steps find anyway, and without the houses and rules that nothing is seen through. */
 const fewest = (because: Reasons, tried: Tried, steps: readonly Deduction[]): Reasons => {
   const { houses, rules } = outsideReasons(tried, steps);
@@ -79,11 +70,9 @@ const fewest = (because: Reasons, tried: Tried, steps: readonly Deduction[]): Re
   const tryTo = (fewer: Reasons): void => {
     if (isFounded(fewer, tried, steps)) kept = fewer;
   };
-  for (const id of because.houses)
-    if (!houses.includes(id)) tryTo({ ...kept, houses: kept.houses.filter((other) => other !== id) });
-  for (const id of because.rules)
-    if (!rules.includes(id)) tryTo({ ...kept, rules: kept.rules.filter((other) => other !== id) });
-  for (const cell of because.facts.keys()) tryTo(withoutFact(kept, cell));
+  for (const id of because.houses) if (!houses.includes(id)) tryTo(dropName("houses", id)(kept));
+  for (const id of because.rules) if (!rules.includes(id)) tryTo(dropName("rules", id)(kept));
+  for (const cell of because.facts.keys()) tryTo(dropFact(cell)(kept));
   return kept;
 };
 

@@ -1,11 +1,11 @@
 import type { Board } from "../board/board.ts";
-import { type Digits, has, min } from "../board/digits.ts";
+import { type Digits, has, isOne, min } from "../board/digits.ts";
 import type { Knowledge } from "../board/knowledge.ts";
 import { remembered } from "../board/remembered.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Deduction } from "./deduction.ts";
 import type { Judge } from "./judge.ts";
-import { isLeftOne, type Machine, machineOf, opennessOf } from "./machine.ts";
+import { type Machine, machineOf, opennessOf } from "./machine.ts";
 import { retraced } from "./retrace.ts";
 import { toldTrials } from "./retry.ts";
 import { failing, filling, firstOf, type Look, lookAt, looksAround, type Trial } from "./trials.ts";
@@ -51,7 +51,7 @@ function* told(
 }
 
 const isOpen = (machine: Machine, { cell, digit }: { readonly cell: Cell; readonly digit: number }): boolean =>
-  !isLeftOne(machine.now[cell]!) && has(machine.now[cell]! as Digits, digit);
+  !isOne(machine.now[cell] as Digits) && has(machine.now[cell]! as Digits, digit);
 
 /** Those that fail at once, the one with the shortest way to nothing left first. */
 const failingOf = (looks: readonly Look[]): Look[] =>

@@ -1,4 +1,4 @@
-import { type Digits, listOf } from "../board/digits.ts";
+import { listOf, sumOf } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { type Constraint, type Domains, isSettled } from "./constraint.ts";
 import type { Weighted } from "./linear.ts";
@@ -13,8 +13,6 @@ export interface Leftover extends Weighted {
   /** By digit, of houses alone: how often it stands in the weighted cells, counted with their weights. */
   readonly times?: Int32Array;
 }
-
-const sumOf = (digits: Digits): number => listOf(digits).reduce((sum, digit) => sum + digit, 0);
 
 const isHouse = (counted: Counted): counted is PreparedHouse => "complete" in counted;
 

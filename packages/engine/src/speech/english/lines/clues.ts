@@ -1,6 +1,7 @@
-import { count, type Digits, either, has, isOne, listOf, min, none, without } from "../../../board/digits.ts";
+import { count, type Digits, either, has, isOne, listOf, min, none, sumOf, without } from "../../../board/digits.ts";
 import { isSettled } from "../../../board/knowledge.ts";
 import { clueUnits } from "../../../deduce/clue-units.ts";
+import { fixedSumsOf } from "../../../deduce/fixed-sums.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import { becauseOfTotal } from "../../../rules/because/total.ts";
 import { type Part, textOf, wordsIn } from "../../line.ts";
@@ -393,15 +394,15 @@ export const joint: Phrase = (telling) => {
 };
 
 /** A house's total, the sums in it, and the cells that the two don't share. */
-const leftoverOf = ({ board, deduction }: Telling, sum: (rule: string) => number) => {
+const leftoverOf = ({ board, deduction }: Telling) => {
   const [{ plus, minus }] = deduction.because.counts as [{ plus: readonly string[]; minus: readonly string[] }];
   const cells = [...new Set(plus.flatMap((id) => board.house(id)!.cells))];
   const covered = minus.flatMap((id) => board.rule(id)!.cells);
   return {
     plus,
     minus,
-    total: plus.reduce((all, id) => all + digitsTotal(board.house(id)!.digits), 0),
-    made: minus.reduce((all, id) => all + sum(id), 0),
+    total: plus.reduce((all, id) => all + sumOf(board.house(id)!.digits), 0),
+    made: minus.reduce((all, id) => all + fixedSumsOf(board.rule(id)!)[0]!.sum, 0),
     inside: cells.filter((cell) => !covered.includes(cell)),
     out: covered.filter((cell) => !cells.includes(cell)),
   };
@@ -410,7 +411,7 @@ const leftoverOf = ({ board, deduction }: Telling, sum: (rule: string) => number
 /** What a house's total less the sums in it comes to, and whether that says all about a single cell. */
 export const sumSaid = (telling: Telling): { readonly parts: Part[]; readonly isAll: boolean } => {
   const { deduction, nouns, board } = telling;
-  const { plus, minus, total, made, inside, out } = leftoverOf(telling, (rule) => sumOf(telling, rule));
+  const { plus, minus, total, made, inside, out } = leftoverOf(telling);
   const { noun, plural } = board.rule(minus[0]!)!.kind.words(board.rule(minus[0]!)!.instance);
   const sums = minus.length === 1 ? `its ${noun} makes` : `${counted(minus.length)} of the ${plural} make`;
   const subject = `${nouns.houses(plus)} ${plus.length === 1 ? "makes" : "make"} ${total}, and ${sums} ${made}`;
@@ -433,7 +434,7 @@ export const sumSaid = (telling: Telling): { readonly parts: Part[]; readonly is
 
 /** Why cells that are left over, or that stick out, and make so much rule digits out; not where there are both. */
 const whyOfLeftover = (telling: Telling): string | undefined => {
-  const { total, made, inside, out } = leftoverOf(telling, (rule) => sumOf(telling, rule));
+  const { total, made, inside, out } = leftoverOf(telling);
   if (inside.length > 0 && out.length > 0) return undefined;
   const [cells, sum] = out.length === 0 ? [inside, total - made] : [out, made - total];
   const said = becauseOfTotal(cells, sum, { ...premisesOf(telling), removes: takenBy(telling) });
@@ -449,16 +450,4 @@ export const sums: Phrase = (telling) => {
   const told =
     why === undefined ? parts : sentences(parts, concluded([because(why, parts.at(-2)?.of)], undefined, end));
   return why !== undefined && isSayable(told) ? told : sentences(parts, sentence("so ", end));
-};
-
-const digitsTotal = (digits: Digits): number => {
-  let sum = 0;
-  for (let digit = 0; digit < 32; digit++) if ((digits >>> digit) & 1) sum += digit;
-  return sum;
-};
-
-const sumOf = ({ board }: Telling, id: string): number => {
-  const { kind, instance } = board.rule(id)!;
-  const term = kind.terms(instance).find((term) => term.term === "sum");
-  return term?.term === "sum" ? term.equals : 0;
 };

@@ -1,5 +1,5 @@
 import { type Digits, has, isEmpty, only, without } from "../../../board/digits.ts";
-import { leftByReasons } from "../../../deduce/left-by-reasons.ts";
+import { apartIn, leftByReasons } from "../../../deduce/left-by-reasons.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import type { Asked } from "../../../rules/contract.ts";
 import type { Telling } from "../phrase.ts";
@@ -10,10 +10,7 @@ type Premises = Pick<Asked, "known" | "differ">;
 export const premisesOf = ({ deduction, board }: Telling): Premises => {
   const { because } = deduction;
   const left = leftByReasons(because, board);
-  const apart = [
-    ...because.houses.map((id) => board.house(id)?.cells ?? []),
-    ...board.groups.filter(({ rule }) => because.rules.includes(rule)).map(({ cells }) => cells),
-  ];
+  const apart = apartIn(because, board);
   return {
     known: (cell) => left[cell]!,
     differ: (a, b) => a !== b && apart.some((cells) => cells.includes(a) && cells.includes(b)),
