@@ -1,5 +1,6 @@
 import { why as askWhy, type Board, isSettled, judgeOf, listOf, startOf } from "@solvewright/engine";
 import { randomFrom } from "@solvewright/engine/test-kit";
+import { solve } from "../../packages/engine/src/search/solve.ts";
 import type { Options } from "../options.ts";
 import { countedProver } from "../proving.ts";
 import { caseIn, filesByFamily } from "../puzzles.ts";
@@ -14,12 +15,17 @@ interface Asked {
   readonly answer: string;
 }
 
-/** Why an open cell can't be, or is, a digit: some questions about the start of a puzzle, the same at every run. */
+/** Why an open cell can't be a digit: some questions about the start of a puzzle, the same at every run. */
 const askAbout = (board: Board): Asked[] => {
   const random = randomFrom(seed);
   const start = startOf(board);
+  const [solution] = solve(board, { limit: 1 }).solutions;
   const open = board.domains.flatMap((digits, cell) =>
-    isSettled(start, cell) ? [] : listOf(digits).map((digit) => ({ cell, digit })),
+    isSettled(start, cell)
+      ? []
+      : listOf(digits)
+          .filter((digit) => digit !== solution![cell])
+          .map((digit) => ({ cell, digit })),
   );
   return random
     .shuffled(open)
