@@ -3,7 +3,11 @@ import type { OrderedBeat } from "./running-order.ts";
 
 /** Consecutive beats, first and last index, with what the act is about. */
 export interface Act {
-  readonly title: string;
+  readonly part: "way-in" | "middle" | "first-half" | "second-half" | "finish";
+  /** Of the middle of several grids: the one in which the talk stays; undefined where it goes to and fro. */
+  readonly grid?: number | undefined;
+  /** The talk comes back there. */
+  readonly isAgain?: boolean;
   readonly from: number;
   readonly to: number;
 }
@@ -70,29 +74,21 @@ const stretches = (board: Board, beats: readonly OrderedBeat[], from: number, to
   let acts = sameJoined(single);
   while (acts.length > 1 && (acts.length > mostStretches || acts.some((act) => lengthOf(act) < fewest)))
     acts = joinShortest(acts);
-  return acts.map(({ grid, ...rest }, k) => ({
-    title: titleOf(
-      board,
-      grid,
-      acts.slice(0, k).some((act) => act.grid === grid),
-    ),
-    ...rest,
+  return acts.map((act, k) => ({
+    part: "middle",
+    ...act,
+    isAgain: acts.slice(0, k).some(({ grid }) => grid === act.grid),
   }));
-};
-
-const titleOf = (board: Board, grid: number | undefined, isAgain: boolean): string => {
-  if (grid === undefined) return isAgain ? "Between the grids again" : "Between the grids";
-  return isAgain ? `Back in ${board.puzzle.grids[grid]!.called}` : `Across ${board.puzzle.grids[grid]!.called}`;
 };
 
 const middle = (board: Board, beats: readonly OrderedBeat[], from: number, to: number): Act[] => {
   if (to <= from) return [];
   if (board.puzzle.grids.length > 1) return stretches(board, beats, from, to);
-  if (to - from < 2 * fewest + 2) return [{ title: "The middle", from, to: to - 1 }];
+  if (to - from < 2 * fewest + 2) return [{ part: "middle", from, to: to - 1 }];
   const half = from + Math.ceil((to - from) / 2);
   return [
-    { title: "It opens up", from, to: half - 1 },
-    { title: "Further in", from: half, to: to - 1 },
+    { part: "first-half", from, to: half - 1 },
+    { part: "second-half", from: half, to: to - 1 },
   ];
 };
 
@@ -101,8 +97,7 @@ export const actsOf = (board: Board, beats: readonly OrderedBeat[]): Act[] => {
   if (beats.length === 0) return [];
   const opening = Math.min(beats.length, Math.max(fewest, Math.round(beats.length / 6)));
   const finish = Math.max(opening, Math.min(finishFrom(beats), beats.length - 1));
-  const acts = [{ title: "The way in", from: 0, to: opening - 1 }, ...middle(board, beats, opening, finish)];
-  return finish < beats.length && finish >= opening
-    ? [...acts, { title: "The finish", from: finish, to: beats.length - 1 }].filter(({ from, to }) => to >= from)
-    : acts;
+  const acts: Act[] = [{ part: "way-in", from: 0, to: opening - 1 }, ...middle(board, beats, opening, finish)];
+  if (finish < beats.length) acts.push({ part: "finish", from: finish, to: beats.length - 1 });
+  return acts;
 };

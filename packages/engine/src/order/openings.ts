@@ -2,6 +2,7 @@ import type { Board } from "../board/board.ts";
 import type { Deduction } from "../deduce/deduction.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { led } from "../speech/english/sentence.ts";
+import { moved } from "../speech/english/telling.ts";
 import { type Part, textOf } from "../speech/line.ts";
 
 /** The first three words of a line, by which it is heard to be like another. */
@@ -11,20 +12,20 @@ export const isAlike = (a: string, b: string): boolean => openingOf(a) === openi
 
 const concluded = ({ places, removes }: Deduction): Cell[] => [...places.keys(), ...removes.keys()];
 
-/** How the talk moves from one step to the next, in words: by what has changed. */
+/** How the talk moves from one step to the next, by what has changed. */
 const movesOn = (board: Board, before: Deduction, now: Deduction): string => {
   const [from, to] = [concluded(before), concluded(now)];
   const share = board.houses.some(
     ({ cells }) => from.some((cell) => cells.includes(cell)) && to.some((cell) => cells.includes(cell)),
   );
-  return share ? "Here, " : "Elsewhere, ";
+  return share ? moved.near : moved.away;
 };
 
 /** What is tried in turn until a line opens unlike the one before it. */
 export const unlike = (
   before: string | undefined,
   ways: readonly (() => Part[])[],
-  moved: () => readonly [Board, Deduction, Deduction],
+  steps: () => readonly [Board, Deduction, Deduction],
 ): Part[] => {
   const [plain] = ways;
   if (before === undefined) return plain!();
@@ -32,5 +33,5 @@ export const unlike = (
     const parts = way();
     if (!isAlike(textOf(parts), before)) return parts;
   }
-  return led(movesOn(...moved()), plain!());
+  return led(movesOn(...steps()), plain!());
 };

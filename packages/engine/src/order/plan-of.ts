@@ -1,7 +1,8 @@
 import type { Board } from "../board/board.ts";
 import { listOf } from "../board/digits.ts";
 import type { Step } from "../deduce/step.ts";
-import { actClosing, actOpening, beatName } from "../speech/english/telling.ts";
+import { actClosing, actOpening, actTitle } from "../speech/english/acts.ts";
+import { beatName } from "../speech/english/telling.ts";
 import { textOf, wordsIn } from "../speech/line.ts";
 import { type Act, actsOf } from "./acts.ts";
 import { lineOf } from "./line.ts";
@@ -66,15 +67,17 @@ const beatsOf = ({ board, show }: Made, rules: number): PlanBeat[] => {
   });
 };
 
-const actOf = ({ board, show, manner }: Made, { title, from, to }: Act, beats: readonly PlanBeat[]): PlanAct => {
+const actOf = ({ board, show, manner }: Made, act: Act, beats: readonly PlanBeat[]): PlanAct => {
+  const { from, to } = act;
   const own = show.beats.slice(from, to + 1);
   const deductions = own.flatMap(deductionsIn);
   const start = own[0]!.first;
-  const open = actOpening(board, deductions, show.states[start]!, from === 0);
+  const open = actOpening(board, act, deductions, show.states[start]!);
   const close = actClosing(board, deductions, show.states[start + deductions.length]!);
   const told = beats.slice(from, to + 1);
   const spoken = speaking(wordsIn(open) + wordsIn(close), manner.pace);
-  return { title, seconds: tenths(told.reduce((sum, { seconds }) => sum + seconds, spoken)), open, close, beats: told };
+  const seconds = tenths(told.reduce((sum, beat) => sum + beat.seconds, spoken));
+  return { title: actTitle(board, act), seconds, open, close, beats: told };
 };
 
 /** Rule kinds and techniques of the show that are not among those met. */

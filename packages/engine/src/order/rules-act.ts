@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import { rulesTitle } from "../speech/english/acts.ts";
 import { introductions, type RuleIntroduction } from "../speech/english/rules.ts";
 import { led } from "../speech/english/sentence.ts";
 import { textOf, wordsIn } from "../speech/line.ts";
@@ -47,5 +48,5 @@ export const rulesAct = (board: Board, pace: Pace, met: readonly string[]): Rule
     const seconds = tenths(isMet ? spoken : Math.max(pace.ruleKind, spoken));
     lines.push({ n: k + 1, rule, title, say, seconds, focus: focusOf(board, introduction) });
   }
-  return { title: "The rules", seconds: tenths(lines.reduce((sum, { seconds }) => sum + seconds, 0)), lines };
+  return { title: rulesTitle, seconds: tenths(lines.reduce((sum, { seconds }) => sum + seconds, 0)), lines };
 };

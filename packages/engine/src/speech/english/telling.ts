@@ -1,6 +1,5 @@
 import type { Board } from "../../board/board.ts";
 import { digitsOf } from "../../board/digits.ts";
-import { isSettled, type Knowledge } from "../../board/knowledge.ts";
 import type { Deduction } from "../../deduce/deduction.ts";
 import { aDigit, capital, counted, digitsSaid } from "./counts.ts";
 import { nounsFor } from "./nouns.ts";
@@ -89,36 +88,5 @@ export const pauseLine = (board: Board, steps: readonly Deduction[], isAgain: bo
   return isAgain ? `The next one is hard too: pause and ${goal}.` : `Pause here if you like, and ${goal}.`;
 };
 
-/** What there is to work with as an act begins: where it starts. How many cells are open the act before has said. */
-export const actOpening = (board: Board, steps: readonly Deduction[], before: Knowledge, isFirst: boolean): string => {
-  const nouns = nounsFor(board, "pointing");
-  const [first] = steps;
-  const [rule] = first!.because.rules;
-  const [house] = first!.because.houses;
-  const open = before.settled.filter((is) => !is).length;
-  const where = rule && !board.rule(rule)!.wholeGrid ? nouns.rule(rule) : house ? nouns.house(house) : "this cell";
-  if (isFirst)
-    return before.settled.some(Boolean)
-      ? `There is enough here to begin: look at ${where}.`
-      : `No digit is given, so we start from the clues: ${where} first.`;
-  if (steps.every(({ level }) => level === 1))
-    return placesOf(steps).length === open
-      ? `Only easy digits are left: ${counted(open)} of them, beginning with ${where}.`
-      : `The next digits are easy. Begin with ${where}.`;
-  return `Next, ${where}.`;
-};
-
-/** What an act gave. */
-export const actClosing = (board: Board, steps: readonly Deduction[], end: Knowledge): string => {
-  const digits = steps.reduce((sum, { places }) => sum + places.size, 0);
-  const open = end.settled.filter((is) => !is).length;
-  const isFull = (index: number): boolean =>
-    board.canvas.grids.every((grids, cell) => !grids.includes(index) || isSettled(end, cell));
-  const isEntered = (index: number): boolean =>
-    steps.some(({ places }) => [...places.keys()].some((cell) => board.canvas.grids[cell]!.includes(index)));
-  const finished = board.puzzle.grids.filter((_, index) => isFull(index) && isEntered(index));
-  if (open === 0) return board.puzzle.grids.length > 1 ? "And that fills all the grids." : "And that fills the grid.";
-  const [grid] = finished;
-  const gave = `${capital(counted(digits))} ${digits === 1 ? "digit" : "digits"}`;
-  return grid ? `${gave} more, and ${grid.called} is finished.` : `${gave} more, and ${counted(open)} to go.`;
-};
+/** How a line begins that would open like the one before it. */
+export const moved = { near: "Here, ", away: "Elsewhere, " };
