@@ -49,6 +49,8 @@ export const withRelated = (knowledge: Knowledge, relations: readonly Related[])
 export const startOf = (board: Board): Knowledge =>
   withPlaced({ possible: board.domains, settled: board.domains.map(() => false) }, board, board.givens);
 
+export const countSettled = ({ settled }: Knowledge): number => settled.filter(Boolean).length;
+export const countOpen = ({ settled }: Knowledge): number => settled.filter((is) => !is).length;
 export const isSolved = (knowledge: Knowledge): boolean => knowledge.settled.every(Boolean);
 /** A cell that has nothing left: the premises contradict each other. */
 export const isBroken = (knowledge: Knowledge): boolean => knowledge.possible.includes(0 as Digits);

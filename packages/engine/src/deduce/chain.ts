@@ -1,6 +1,15 @@
 import type { Board } from "../board/board.ts";
 import { both, type Digits, has } from "../board/digits.ts";
-import { at, isBroken, isRelated, isSettled, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
+import {
+  at,
+  countSettled,
+  isBroken,
+  isRelated,
+  isSettled,
+  isSolved,
+  type Knowledge,
+  startOf,
+} from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { relayed } from "../relayed.ts";
 import { after } from "./after.ts";
@@ -120,7 +129,7 @@ const tiersOf = (ladder: readonly Technique[], level: number): Technique[][] =>
     .sort((a, b) => a - b)
     .map((tier) => ladder.filter((technique) => technique.level === tier));
 
-const progress = ({ settled }: Knowledge) => ({ settled: settled.filter(Boolean).length, of: settled.length });
+const progress = (knowledge: Knowledge) => ({ settled: countSettled(knowledge), of: knowledge.settled.length });
 
 /** Everything that reasoning finds from the start, step by step, until the grid is solved or the wanted level ends. */
 export function* chainOf(

@@ -1,6 +1,6 @@
 import type { Board } from "../board/board.ts";
 import { has } from "../board/digits.ts";
-import { at, isBroken, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
+import { at, countOpen, isBroken, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import type { Burst } from "../deduce/chain.ts";
 import type { Deduction, Technique } from "../deduce/deduction.ts";
@@ -240,7 +240,5 @@ export function* ordersOf(
     }
     beam = kept(next, keys);
   }
-  return ended.sort((a, b) => openIn(a) - openIn(b) || byTotal(a, b)).map(orderOf);
+  return ended.sort((a, b) => countOpen(a.knowledge) - countOpen(b.knowledge) || byTotal(a, b)).map(orderOf);
 }
-
-const openIn = ({ knowledge }: Node): number => knowledge.settled.filter((is) => !is).length;

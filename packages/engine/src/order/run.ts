@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import { countSettled } from "../board/knowledge.ts";
 import { type Chain, type ChainOptions, chainOf } from "../deduce/chain.ts";
 import type { Prove, Refusal } from "../deduce/judge.ts";
 import { relayed } from "../relayed.ts";
@@ -40,8 +41,6 @@ export interface Planned {
   readonly refusals: readonly Refusal[];
 }
 
-const settledIn = (chain: Chain): number => chain.end.settled.filter(Boolean).length;
-
 /** Wishes that let the reasoning reach the end, or as far as it comes without any; the others with the reason why not. */
 interface Reasoned {
   readonly chain: Chain;
@@ -66,10 +65,13 @@ function* reasoned(board: Board, prove: Prove, options: PlanOptions): Generator<
     if (made.chain.solved) break;
     const others = binding.filter((other) => other !== wish);
     const without = yield* chainUnder(others);
-    if (settledIn(without.chain) <= settledIn(made.chain)) continue;
+    if (countSettled(without.chain.end) <= countSettled(made.chain.end)) continue;
     const given = board.givens.size;
     const most = wish.wish === "level" ? wish.most : undefined;
-    unmet.push({ wish, why: stopsShort(settledIn(made.chain) - given, board.canvas.names.length - given, most) });
+    unmet.push({
+      wish,
+      why: stopsShort(countSettled(made.chain.end) - given, board.canvas.names.length - given, most),
+    });
     [binding, made] = [others, without];
   }
   return { ...made, unmet };

@@ -1,5 +1,5 @@
 import type { Board } from "../board/board.ts";
-import { isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
+import { countSettled, isSettled, type Knowledge, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
 import { type Burst, type Chain, chainOf } from "../deduce/chain.ts";
 import { effortOf } from "../deduce/effort.ts";
@@ -51,8 +51,6 @@ export interface ReachOptions {
 }
 
 const highest = 5;
-
-const countSettled = ({ settled }: Knowledge): number => settled.filter(Boolean).length;
 
 interface Walked {
   readonly viewers: readonly Viewer[];

@@ -1,5 +1,5 @@
 import type { Board } from "../../board/board.ts";
-import { isSettled, type Knowledge } from "../../board/knowledge.ts";
+import { countOpen, countSettled, isSettled, type Knowledge } from "../../board/knowledge.ts";
 import type { Deduction } from "../../deduce/deduction.ts";
 import type { Act } from "../../order/acts.ts";
 import { capital, counted } from "./counts.ts";
@@ -49,8 +49,8 @@ const standingIn = ({ cells }: Where, { settled }: Knowledge): string | undefine
   return `with ${counted(standing)} ${standing === 1 ? "digit" : "digits"} in it by now`;
 };
 
-const firstOpening = ({ named }: Where, { settled }: Knowledge): string => {
-  const given = settled.filter(Boolean).length;
+const firstOpening = ({ named }: Where, before: Knowledge): string => {
+  const given = countSettled(before);
   if (given === 0) return `No digit is given, so we start from the clues: ${named} first.`;
   const digits = given === 1 ? "One digit is given" : `${capital(counted(given))} digits are given`;
   return `${digits}, and the way in is ${named}.`;
@@ -70,7 +70,7 @@ export const actOpening = (board: Board, act: Act, steps: readonly Deduction[], 
   const { named } = where;
   if (act.part === "way-in") return firstOpening(where, before);
   if (act.part === "finish" && steps.every(({ level }) => level === 1)) {
-    const open = before.settled.filter((is) => !is).length;
+    const open = countOpen(before);
     return `Only easy digits are left: ${counted(open)} of them, beginning with ${named}.`;
   }
   if (act.grid !== undefined) return gridOpening(board, act.grid, where, before);
@@ -81,7 +81,7 @@ export const actOpening = (board: Board, act: Act, steps: readonly Deduction[], 
 /** What an act gave. */
 export const actClosing = (board: Board, steps: readonly Deduction[], end: Knowledge): string => {
   const digits = steps.reduce((sum, { places }) => sum + places.size, 0);
-  const open = end.settled.filter((is) => !is).length;
+  const open = countOpen(end);
   const isFull = (index: number): boolean =>
     board.canvas.grids.every((grids, cell) => !grids.includes(index) || isSettled(end, cell));
   const isEntered = (index: number): boolean =>
