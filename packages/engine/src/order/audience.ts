@@ -9,18 +9,34 @@ import type { Deduction, Spot } from "../deduce/deduction.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { OrderedBeat, OrderedStep, Writes } from "./running-order.ts";
 
-/** A digit that a fact or a mark leaves out although nothing shows the audience why. */
-export interface Unshown {
-  /** Index of the beat and, where a step leans on it, of the step in the whole order; a mark has no step. */
+/** Something that is leaned on or written although nothing shows the audience why. */
+interface Missing {
+  /** Index of the beat. */
   readonly beat: number;
+  /** The fact, mark, relation or recall that it belongs to, for counting: one each. */
+  readonly of: string;
+}
+
+/** A digit that a fact or a mark leaves out; `step` is the index, in the whole order, of the one that leans on it, which a mark lacks. */
+interface MissingDigit extends Missing {
+  readonly missing: "digit";
   readonly step?: number;
   readonly cell: Cell;
   readonly digit: number;
-  /** The relation that nobody said, in place of a digit. */
-  readonly related?: Related;
-  /** The fact or mark that it belongs to, for counting: one each. */
-  readonly of: string;
 }
+
+interface MissingRelation extends Missing {
+  readonly missing: "relation";
+  readonly step: number;
+  readonly related: Related;
+}
+
+/** A step that is recalled while its own reasons are not to be seen. */
+interface MissingRecall extends Missing {
+  readonly missing: "recall";
+}
+
+export type Unshown = MissingDigit | MissingRelation | MissingRecall;
 
 /** What the audience has before it: settled digits and the marks that stand. */
 interface View {
@@ -156,29 +172,19 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
       for (const related of because.relations)
         if (!isRelationSaid(view, spoken, related))
           witness.unshown?.(
-            {
-              beat,
-              step: index,
-              cell: related.cells[0]!,
-              digit: -1,
-              related,
-              of: `step ${index} ${keyOfRelated(related)}`,
-            },
+            { missing: "relation", beat, step: index, related, of: `step ${index} ${keyOfRelated(related)}` },
             momentOf(spoken, because.rules),
           );
       for (const [cell, digits] of because.facts)
         for (const digit of unaccounted(board, view, spoken, because.rules, cell, digits))
           witness.unshown?.(
-            { beat, step: index, cell, digit, of: `step ${index} ${cell}` },
+            { missing: "digit", beat, step: index, cell, digit, of: `step ${index} ${cell}` },
             momentOf(spoken, because.rules),
           );
       for (const deduction of again)
         if (!isOnBoard(board, view, [...said, ...again.filter((other) => other !== deduction)], deduction))
           for (const cell of concludedIn(deduction))
-            witness.unshown?.(
-              { beat, step: index, cell, digit: -1, of: `recall ${index} ${cell}` },
-              momentOf(spoken, []),
-            );
+            witness.unshown?.({ missing: "recall", beat, of: `recall ${index} ${cell}` }, momentOf(spoken, []));
       said.push(deduction);
       recalled.push(...again);
       view = { ...view, knowledge: after(view.knowledge, board, deduction) };
@@ -189,7 +195,7 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
     const writes = witness.beatEnds?.(beat, momentOf(spoken, rules)) ?? planned;
     for (const [cell, digits] of writes.cells)
       for (const digit of unaccounted(board, view, spoken, rules, cell, digits))
-        witness.unshown?.({ beat, cell, digit, of: `mark ${beat} ${cell}` }, momentOf(spoken, rules));
+        witness.unshown?.({ missing: "digit", beat, cell, digit, of: `mark ${beat} ${cell}` }, momentOf(spoken, rules));
     for (const { digit, house, cells } of writes.spots)
       for (const cell of cellsOfName(board, house))
         if (
@@ -198,7 +204,10 @@ export const replay = (board: Board, beats: readonly OrderedBeat[], witness: Wit
           has(board.domains[cell]!, digit) &&
           !isAccounted(board, view, spoken, rules, cell, digit)
         )
-          witness.unshown?.({ beat, cell, digit, of: `spot ${beat} ${house} ${digit}` }, momentOf(spoken, rules));
+          witness.unshown?.(
+            { missing: "digit", beat, cell, digit, of: `spot ${beat} ${house} ${digit}` },
+            momentOf(spoken, rules),
+          );
     view = written(view, writes.cells, writes.spots);
   }
 };

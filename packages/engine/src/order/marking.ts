@@ -201,15 +201,17 @@ export const marked = (
     const ordered = withMarks(drafts, board);
     let changed = false;
     replay(board, ordered, {
-      unshown: ({ beat, step, cell, digit, related }, moment) => {
-        if (related) {
+      unshown: (what, moment) => {
+        if (what.missing === "recall") return;
+        if (what.missing === "relation") {
           // A relation can't be written down: it is said again.
-          const [consumer, said] = [stepAt(drafts, step!), relaterOf(related)];
-          if (said === undefined || said >= step! || consumer.recalls.includes(said)) return;
+          const [consumer, said] = [stepAt(drafts, what.step), relaterOf(what.related)];
+          if (said === undefined || said >= what.step || consumer.recalls.includes(said)) return;
           consumer.recalls.push(said);
           changed = true;
           return;
         }
+        const { beat, step, cell, digit } = what;
         const source = removerOf(cell, digit);
         if (!source || source.beat > beat) return;
         const consumer = step === undefined ? undefined : stepAt(drafts, step);
