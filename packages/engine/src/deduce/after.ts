@@ -2,6 +2,7 @@ import type { Board } from "../board/board.ts";
 import { digitsOf } from "../board/digits.ts";
 import { type Knowledge, withPlaced, withRelated, withRemoved } from "../board/knowledge.ts";
 import { cellNamed } from "../puzzle/canvas.ts";
+import { relatedFrom } from "./claim.ts";
 import type { Deduction } from "./deduction.ts";
 import type { Claim } from "./step.ts";
 
@@ -16,9 +17,12 @@ const byCell = <T>({ canvas }: Board, table: Readonly<Record<string, T>>) =>
 export const afterStep = (
   knowledge: Knowledge,
   board: Board,
-  { places, removes }: Pick<Claim, "places" | "removes">,
+  { places, removes, relates }: Pick<Claim, "places" | "removes" | "relates">,
 ): Knowledge =>
-  withRemoved(
-    withPlaced(knowledge, board, byCell(board, places)),
-    byCell(board, removes).map(([cell, digits]) => [cell, digitsOf(digits)]),
+  withRelated(
+    withRemoved(
+      withPlaced(knowledge, board, byCell(board, places)),
+      byCell(board, removes).map(([cell, digits]) => [cell, digitsOf(digits)]),
+    ),
+    relates.map((relation) => relatedFrom(board, relation)),
   );

@@ -1,7 +1,8 @@
 import type { Board } from "../board/board.ts";
 import { type Digits, listOf } from "../board/digits.ts";
 import type { Related } from "../board/related.ts";
-import type { Cell } from "../puzzle/canvas.ts";
+import { cellsOfRelation } from "../prove/form.ts";
+import { type Cell, cellNamed } from "../puzzle/canvas.ts";
 import type { Deduction, Spot } from "./deduction.ts";
 import type { Claim, Relation, SpotFact, Step } from "./step.ts";
 
@@ -23,6 +24,15 @@ const relation = (board: Board, related: Related): Relation => {
   const two = names as [string, string];
   if (related.relation === "parity") return { parity: two, is: related.is };
   return related.relation === "same" ? { same: two } : { less: two };
+};
+
+/** A relation from its outside form. */
+export const relatedFrom = ({ canvas }: Board, relation: Relation): Related => {
+  const cells = cellsOfRelation(relation).map((name) => cellNamed(canvas, name)!);
+  if ("sum" in relation) return { relation: "sum", cells, is: relation.is };
+  const two = cells as [Cell, Cell];
+  if ("parity" in relation) return { relation: "parity", cells: two, is: relation.is };
+  return { relation: "same" in relation ? "same" : "less", cells: two };
 };
 
 /** A deduction in the outside form that the prover judges: cells by their names. */
