@@ -26,11 +26,11 @@ const shared = {
   logLevel: "error",
 };
 
-// What has to be found on disk is not bundled: a program for this machine.
+// What is not bundled is found on disk: a program for this machine; and what is much to read and seldom asked for.
 const worker = {
   ...shared,
   entryPoints: ["packages/cli/src/worker.ts"],
-  external: ["@resvg/resvg-js"],
+  external: ["@resvg/resvg-js", "bullmq", "ioredis"],
   define: { "import.meta.url": "home" },
   // A worker made from a text has no place of its own to look for packages from.
   banner: {

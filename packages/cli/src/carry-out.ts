@@ -2,6 +2,7 @@ import type { Asked, Command } from "./command.ts";
 import { BadInput } from "./faults.ts";
 import { outputTo, type Streams } from "./output.ts";
 import type { Threads } from "./threads.ts";
+import { withoutPassword } from "./without-password.ts";
 
 /** A fault of ours, by the usual number for it (sysexits.h, EX_SOFTWARE). */
 const ourFault = 70;
@@ -13,12 +14,13 @@ const apology = (error: unknown): string =>
 
 /** Tells what went wrong; gives back the exit code. */
 export const tell = (error: unknown, asksJson: boolean, { out, err }: Streams): number => {
+  const print = (write: (text: string) => void, text: string): void => write(`${withoutPassword(text)}\n`);
   if (!(error instanceof BadInput)) {
-    err(`${apology(error)}\n`);
+    print(err, apology(error));
     return ourFault;
   }
-  if (asksJson) out(`${JSON.stringify({ problems: error.problems })}\n`);
-  else err(`${error.message}\n`);
+  if (asksJson) print(out, JSON.stringify({ problems: error.problems }));
+  else print(err, error.message);
   return 2;
 };
 

@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import type { JobName } from "./jobs.ts";
@@ -12,6 +13,8 @@ export interface Threads {
   /** As many as can work at once. */
   readonly count: number;
   start(job: JobName): Thread;
+  /** Tells one build of the program from any other. */
+  build(): string;
 }
 
 /** The worker's own program: its text, where its imports start from, and the byte that is set once the user asks to stop. */
@@ -42,4 +45,5 @@ const started = (errand: Errand): Thread => {
 export const threadsOf = (program: Program): Threads => ({
   count: availableParallelism(),
   start: (job) => started({ ...program, job }),
+  build: () => createHash("sha256").update(program.source).digest("hex").slice(0, 16),
 });

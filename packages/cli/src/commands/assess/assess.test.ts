@@ -72,7 +72,7 @@ describe("the same bytes", () => {
       await new Promise((done) => setTimeout(done, random.below(12)));
       return assessOne(paper as Paper, () => false);
     };
-    return { count: 3, start: () => ({ ask, end: () => {} }) };
+    return { count: 3, start: () => ({ ask, end: () => {} }), build: () => "this" };
   };
   test("however many work, and in whatever order they answer", async () => {
     await asked(["assess", puzzles, "--to", whole]);
@@ -105,6 +105,7 @@ describe("the same bytes", () => {
         },
         end: () => {},
       }),
+      build: () => "this",
     };
     await asked(["assess", puzzles, "--to", whole], () => false, threads);
     expect(done).toEqual([]);

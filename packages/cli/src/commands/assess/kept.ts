@@ -1,8 +1,9 @@
 import { appendFile, mkdir, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
-import { type AssessForm, assessSchema } from "../../schemas/assess.ts";
+import type { AssessForm } from "../../schemas/assess.ts";
 import { toDisk } from "../../to-disk.ts";
 import { writeWhole } from "../../write-whole.ts";
+import { formIn } from "./form-in.ts";
 import { csvOf, linesOf, withDuplicates } from "./table.ts";
 
 const textIn = async (path: string): Promise<string> => {
@@ -10,17 +11,6 @@ const textIn = async (path: string): Promise<string> => {
     return await readFile(path, "utf8");
   } catch {
     return "";
-  }
-};
-
-/** A line that was cut off when its writer was killed, or that is not ours, counts for nothing. */
-const formIn = (line: string): AssessForm[] => {
-  try {
-    const form: unknown = JSON.parse(line);
-    // As it was written and not as the schema orders it, for the same bytes.
-    return assessSchema.safeParse(form).success ? [form as AssessForm] : [];
-  } catch {
-    return [];
   }
 };
 
@@ -41,7 +31,12 @@ export const keptIn = async (folder: string): Promise<Kept> => {
   await toDisk(folder, () => mkdir(folder, { recursive: true }));
   const texts = [await textIn(lines!), await textIn(notes!)];
   const known = new Map<string, AssessForm>();
-  for (const form of texts.join("\n").split("\n").flatMap(formIn)) known.set(`${form.sha256} ${form.file}`, form);
+  // A line that was cut off when its writer was killed, or that is not ours, counts for nothing.
+  for (const form of texts
+    .join("\n")
+    .split("\n")
+    .flatMap((line) => formIn(line) ?? []))
+    known.set(`${form.sha256} ${form.file}`, form);
   // What a killed writer left of a line must not run into the next.
   if (texts[1] !== "" && !texts[1]!.endsWith("\n")) await toDisk(folder, () => appendFile(notes!, "\n"));
   return {

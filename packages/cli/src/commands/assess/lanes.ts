@@ -1,36 +1,26 @@
-import type { Asked } from "../../command.ts";
 import type { AssessForm } from "../../schemas/assess.ts";
-import type { Thread } from "../../threads.ts";
-import { assessOne, type Paper } from "./assess-one.ts";
+import type { Paper } from "./assess-one.ts";
+import type { Crew } from "./crew.ts";
 
-/** Where there are no other threads, this one does it. */
-const here = ({ stopped }: Asked): Thread => ({
-  ask: async (paper) => assessOne(paper as Paper, stopped),
-  end: () => {},
-});
-
-/** Has papers assessed, one a thread at a time; `tell` hears of each as it is done. */
+/** Has papers assessed, as many at a time as the crew has seats; `tell` hears of each as it is done. */
 export const assessAll = async (
   files: readonly string[],
-  cores: number,
-  asked: Asked,
+  crew: Crew,
+  stopped: () => boolean,
   paperOf: (file: string) => Promise<Paper | undefined>,
   tell: (form: AssessForm) => Promise<void>,
 ): Promise<void> => {
   let next = 0;
-  const lane = async (thread: Thread): Promise<void> => {
-    while (next < files.length && !asked.stopped()) {
+  const lane = async (): Promise<void> => {
+    while (next < files.length && !stopped()) {
       const paper = await paperOf(files[next++]!);
-      const form = paper && ((await thread.ask(paper)) as AssessForm | undefined);
+      const form = paper && (await crew.assess(paper));
       if (form) await tell(form);
     }
   };
-  const { threads } = asked;
-  const count = Math.min(threads ? cores : 1, files.length);
-  const started = Array.from({ length: count }, () => (threads ? threads.start("assess") : here(asked)));
   try {
-    await Promise.all(started.map(lane));
+    await Promise.all(Array.from({ length: Math.min(crew.seats, files.length) }, lane));
   } finally {
-    for (const thread of started) thread.end();
+    await crew.end();
   }
 };

@@ -7,9 +7,13 @@ import { badUsage } from "../../faults.ts";
 import { printable } from "../../printable.ts";
 import { bytesOf } from "../../puzzle-file.ts";
 import type { AssessForm } from "../../schemas/assess.ts";
+import type { Paper } from "./assess-one.ts";
+import type { Crew } from "./crew.ts";
 import { keptIn, unkept } from "./kept.ts";
 import { assessAll } from "./lanes.ts";
 import { linesOf, withDuplicates } from "./table.ts";
+import { threadCrew } from "./thread-crew.ts";
+import { wantedIn } from "./wanted.ts";
 
 /** The puzzle files below a folder by their paths there, in one order on every machine. */
 const filesIn = async (folder: string): Promise<string[]> => {
@@ -23,18 +27,6 @@ const filesIn = async (folder: string): Promise<string[]> => {
   } catch {
     throw badUsage(`${printable(folder)} is no ${right.slice(2)}.`, { read: folder, right });
   }
-};
-
-const coresIn = ({ flags, threads }: Asked): number => {
-  const all = threads?.count ?? 1;
-  if (flags.cores === undefined) return all;
-  const cores = Number(flags.cores);
-  if (Number.isInteger(cores) && cores >= 1) return cores;
-  const right = "a whole number from 1";
-  throw badUsage(`--cores takes ${right}, not ${printable(String(flags.cores))}.`, {
-    read: `--cores ${flags.cores}`,
-    right,
-  });
 };
 
 const verdicts: Readonly<Record<AssessForm["verdict"], string>> = {
@@ -61,10 +53,7 @@ const summary = (forms: readonly AssessForm[], all: number): string => {
   return `${head}: ${counted(one)} with exactly one solution.${same}`;
 };
 
-export const run: Run = async (asked) => {
-  const { out, words, flags } = asked;
-  const folder = words[0]!;
-  const cores = coresIn(asked);
+const assessFolder = async (folder: string, { out, flags, stopped }: Asked, crewOf: () => Promise<Crew>) => {
   const files = await filesIn(folder);
   const kept = typeof flags.to === "string" ? await keptIn(flags.to) : unkept;
   const found = new Map<string, AssessForm>();
@@ -73,20 +62,15 @@ export const run: Run = async (asked) => {
     if (isNew) await kept.note(form);
     out.progress("Assessing puzzles", `${found.size} of ${files.length}`);
   };
-  await assessAll(
-    files,
-    cores,
-    asked,
-    async (file) => {
-      const bytes = await bytesOf(join(folder, file));
-      const sha256 = createHash("sha256").update(bytes).digest("hex");
-      const known = kept.known(file, sha256);
-      if (!known) return { file, sha256, bytes };
-      await note(known, false);
-      return undefined;
-    },
-    (form) => note(form, true),
-  );
+  const paperOf = async (file: string): Promise<Paper | undefined> => {
+    const bytes = await bytesOf(join(folder, file));
+    const sha256 = createHash("sha256").update(bytes).digest("hex");
+    const known = kept.known(file, sha256);
+    if (!known) return { file, sha256, bytes };
+    await note(known, false);
+    return undefined;
+  };
+  await assessAll(files, await crewOf(), stopped, paperOf, (form) => note(form, true));
   const forms = withDuplicates(files.flatMap((file) => found.get(file) ?? []));
   const isWhole = forms.length === files.length;
   await kept.close(forms, isWhole);
@@ -95,4 +79,17 @@ export const run: Run = async (asked) => {
   out.note(summary(forms, files.length));
   if (!isWhole) return 3;
   return forms.every(({ verdict }) => verdict === "one") ? 0 : 1;
+};
+
+const buildOf = ({ threads }: Asked): string => threads?.build() ?? "alone";
+
+export const run: Run = async (asked) => {
+  const wanted = wantedIn(asked);
+  if (wanted.role === "alone") return assessFolder(wanted.folder, asked, async () => threadCrew(asked, wanted.cores));
+  if (wanted.role === "worker") {
+    const { serve } = await import("./queue/serve.ts");
+    return serve(wanted.queue, buildOf(asked), threadCrew(asked, wanted.cores), asked);
+  }
+  const { queueCrew } = await import("./queue/queue-crew.ts");
+  return assessFolder(wanted.folder, asked, () => queueCrew(wanted.queue, buildOf(asked), asked));
 };

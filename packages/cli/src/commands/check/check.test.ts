@@ -162,7 +162,7 @@ describe("plain lines", () => {
       },
       end: () => void started--,
     });
-    const threads: Threads = { count: 3, start: () => slow([30, 0, 10][started++ % 3]!) };
+    const threads: Threads = { count: 3, start: () => slow([30, 0, 10][started++ % 3]!), build: () => "this" };
     const path = file("many.txt", "1234341221434321\n".repeat(1500));
     const { code, out } = await asked(["--lines", path], () => false, threads);
     expect(formsOf(out).map(({ line }) => line)).toEqual(Array.from({ length: 1500 }, (_, k) => k + 1));
