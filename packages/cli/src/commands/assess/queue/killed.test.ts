@@ -65,7 +65,7 @@ describe.skipIf(!hasRedis)("killed in the middle", () => {
     [redis] = await Promise.all([startedRedis(), build(dist)]);
     link = new Redis(redis.url);
     expect(await codeOf(start(puzzles, "--to", alone))).toBe(1);
-  }, 60_000);
+  }, 120_000);
   afterAll(async () => {
     for (const child of started) child.kill("SIGKILL");
     link.disconnect();
@@ -90,5 +90,5 @@ describe.skipIf(!hasRedis)("killed in the middle", () => {
     expect(bytesIn(to)).toEqual(bytesIn(alone));
     workers.at(-1)!.kill("SIGINT");
     expect(await codeOf(workers.at(-1)!)).toBe(3);
-  });
+  }, 120_000);
 });
