@@ -8,13 +8,16 @@ import { type Answers, answersOn } from "./answers.ts";
 import { isOfLink, type Link, linkTo, overLink, refusal } from "./link.ts";
 
 /**
- * How long a paper stays with a worker that gives no sign of life, and how often it gives one, in milliseconds. The work
- * is done in other threads, so that nothing holds a sign up.
+ * How long a paper stays with a worker that gives no sign of life, how often it gives one, and how often that is looked
+ * for, in milliseconds. The work is done in other threads, so that nothing holds a sign up. A paper is never given up
+ * because workers were killed at it.
  */
-const signs = { lockDuration: 4000, lockRenewTime: 1000, stalledInterval: 1000 };
-
-/** A paper is never given up because workers were killed at it. */
-const everAgain = { maxStalledCount: Number.MAX_SAFE_INTEGER };
+const holds = {
+  lockDuration: 4000,
+  lockRenewTime: 1000,
+  stalledInterval: 1000,
+  maxStalledCount: Number.MAX_SAFE_INTEGER,
+};
 
 /** How often the end and the Redis are looked for, in milliseconds. */
 const look = 200;
@@ -52,29 +55,39 @@ const telling = (link: Link, out: Output) => {
   };
 };
 
+const workerAt = (link: Link, build: string, crew: Crew, { out }: Asked): Worker<Errand> => {
+  const close = (): void => void worker.close();
+  const worker = new Worker<Errand>(queueOf(build), answering(crew, answersOn(link, build), close), {
+    connection: link.redis,
+    prefix,
+    concurrency: crew.seats,
+    ...holds,
+  });
+  const keep = (): void => void keepUp(link, worker).catch(() => {});
+  return worker.on("error", telling(link, out)).on("active", keep).on("completed", keep);
+};
+
+/** Until the user stops it, or the Redis is gone. */
+const waited = async (link: Link, stopped: () => boolean): Promise<void> => {
+  while (!stopped()) {
+    await overLink(link, () => link.redis.ping());
+    await pause(look);
+  }
+};
+
 /** Takes papers from the queue at this address until the user stops it. */
 export const serve = async (address: Address, build: string, crew: Crew, asked: Asked): Promise<ExitCode> => {
   const { out, stopped } = asked;
   const link = await linkTo(address);
-  const close = (): void => void worker.close();
-  const worker = new Worker<Errand>(queueOf(build), answering(crew, answersOn(link, build), close), {
-    ...{ connection: link.redis, prefix, concurrency: crew.seats },
-    ...signs,
-    ...everAgain,
-  });
+  const worker = workerAt(link, build, crew, asked);
   let done = 0;
-  const keep = (): void => void keepUp(link, worker).catch(() => {});
-  worker.on("error", telling(link, out)).on("active", keep).on("completed", keep);
   worker.on("completed", () => out.progress("Assessing puzzles", `${++done} done`));
   out.note(`Taking puzzles from ${link.shown}, ${crew.seats} at a time, until Ctrl-C.`);
   try {
-    while (!stopped()) {
-      await overLink(link, () => link.redis.ping());
-      await pause(look);
-    }
+    await waited(link, stopped);
     await worker.close();
   } finally {
-    await worker.close(true);
+    await worker.close(true); // where it could not be closed in peace
     await crew.end();
     link.redis.disconnect();
   }
