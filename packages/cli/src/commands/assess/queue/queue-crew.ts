@@ -65,14 +65,20 @@ const answerTo = async (desk: Desk, file: string, errand: Errand): Promise<Asses
   return undefined;
 };
 
-/** Says so while no worker is to be seen; gives back how to end that. */
-const watched = ({ link, queue }: Desk, out: Output): (() => void) => {
-  let wasAlone = false;
+/** Whether anybody takes papers: one that a killed worker had still counts as being worked at. */
+const isDeserted = async (queue: Queue): Promise<boolean> =>
+  (await queue.getActiveCount()) === 0 || (await queue.getWorkersCount()) === 0;
+
+/** Says so where no worker is to be seen and nothing is answered; gives back how to end that. */
+const watched = ({ link, queue }: Desk, out: Output, answered: () => number): (() => void) => {
+  let before = 0;
+  let wasDeserted = false;
   const look = async (): Promise<void> => {
-    const isAlone = (await queue.getWorkersCount()) === 0;
+    const isDesertedNow = answered() === before && (await isDeserted(queue));
     const how = `solvewright assess --worker --queue ${link.shown}`;
-    if (isAlone && !wasAlone) out.note(`No worker of this build is at the queue. Start one: ${how}`);
-    wasAlone = isAlone;
+    if (isDesertedNow && !wasDeserted) out.note(`No worker of this build is at the queue. Start one: ${how}`);
+    wasDeserted = isDesertedNow;
+    before = answered();
   };
   const timer = setInterval(() => void look().catch(() => {}), patience);
   return () => clearInterval(timer);
@@ -81,13 +87,15 @@ const watched = ({ link, queue }: Desk, out: Output): (() => void) => {
 /** Whoever takes papers from the queue at this address. */
 export const queueCrew = async (address: Address, build: string, asked: Asked): Promise<Crew> => {
   const desk = await deskAt(address, build, asked);
-  const unwatch = watched(desk, asked.out);
+  let answered = 0;
+  const unwatch = watched(desk, asked.out, () => answered);
   return {
     seats,
     assess: async (paper: Paper) => {
       const text = decode(paper.bytes);
       if (typeof text !== "string") return assessOne(paper, asked.stopped); // too much to send, or no text
       const form = await answerTo(desk, paper.file, { sha256: paper.sha256, text });
+      answered++;
       return form && { ...form, file: paper.file };
     },
     end: async () => {
