@@ -7,8 +7,10 @@ import type { Deduction } from "./deduction.ts";
 import type { Claim } from "./step.ts";
 
 /** The state after a deduction: what it settles is settled and seen, what it removes is gone, its relations are known. */
-export const after = (knowledge: Knowledge, board: Board, { places, removes, relates }: Deduction): Knowledge =>
-  withRelated(withRemoved(withPlaced(knowledge, board, places), removes), relates);
+export const after = (knowledge: Knowledge, board: Board, { places, removes, relates }: Deduction): Knowledge => {
+  const placed = places.size === 0 ? knowledge : withPlaced(knowledge, board, places);
+  return withRelated(removes.size === 0 ? placed : withRemoved(placed, removes), relates);
+};
 
 const byCell = <T>({ canvas }: Board, table: Readonly<Record<string, T>>) =>
   Object.entries(table).map(([name, value]) => [cellNamed(canvas, name)!, value] as const);

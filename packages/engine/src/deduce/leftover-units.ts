@@ -37,11 +37,17 @@ const runsIn = (family: readonly House[]): House[][] =>
   ).flat();
 
 const cellsOf = (houses: readonly House[]): Cell[] => houses.flatMap(({ cells }) => cells);
-const areApart = (houses: readonly House[]): boolean => new Set(cellsOf(houses)).size === cellsOf(houses).length;
+const areApart = (houses: readonly House[]): boolean => {
+  const cells = cellsOf(houses);
+  return new Set(cells).size === cells.length;
+};
 
 /** Houses of the other sort that lie for the most part in these, as many as these. */
-const rivals = (houses: readonly House[], family: readonly House[]): Iterable<readonly House[]> => {
-  const cells = new Set(cellsOf(houses));
+const rivals = (
+  houses: readonly House[],
+  cells: ReadonlySet<Cell>,
+  family: readonly House[],
+): Iterable<readonly House[]> => {
   const near = family.filter((house) => {
     const shared = house.cells.filter((cell) => cells.has(cell)).length;
     return 2 * shared >= house.cells.length && !houses.includes(house);
@@ -102,12 +108,14 @@ export const leftoverUnits = remembered((board: Board): readonly Leftover[] => {
   const sorts = families(board);
   const found = new Map<string, Leftover>();
   for (const family of sorts)
-    for (const plus of runsIn(family))
+    for (const plus of runsIn(family)) {
+      const cells = new Set(cellsOf(plus));
       for (const others of sorts)
-        for (const minus of rivals(plus, others)) {
+        for (const minus of rivals(plus, cells, others)) {
           const key = keyOf(plus, minus);
           const leftover = found.has(key) ? undefined : leftoverOf(board, plus, minus);
           if (leftover) found.set(key, leftover);
         }
+    }
   return [...found.values()].sort((a, b) => a.cells.length - b.cells.length);
 });

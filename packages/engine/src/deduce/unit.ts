@@ -72,17 +72,20 @@ interface Outcome {
   readonly most: number | undefined;
   readonly left: readonly Digits[] | undefined;
 }
-/** What a unit said last: nothing is worked out again while its cells stay as they were. */
-const lastOutcome = new WeakMap<Unit, Outcome>();
+/** What a unit said last, the newest first: nothing is worked out again while its cells stay as they were. */
+const lastOutcomes = new WeakMap<Unit, Outcome[]>();
+/** The planner goes back and forth between as many orders. */
+const mostOutcomes = 8;
 const isSame = (a: readonly Digits[], b: readonly Digits[]): boolean => a.every((digits, k) => digits === b[k]);
 
 /** By place in the unit's cells: the digits of each that some way to meet it uses; undefined where there are too many ways. */
 export const leftBy = (unit: Unit, knowledge: Knowledge, most?: number): readonly Digits[] | undefined => {
   const before = unit.cells.map((cell) => at(knowledge, cell));
-  const last = lastOutcome.get(unit);
-  if (last && isSame(last.before, before) && (last.left || last.most === most)) return last.left;
+  const last = lastOutcomes.get(unit) ?? [];
+  const known = last.find((outcome) => isSame(outcome.before, before) && (outcome.left || outcome.most === most));
+  if (known) return known.left;
   const left = unit.together.possible(before, most);
-  lastOutcome.set(unit, { before, most, left });
+  lastOutcomes.set(unit, [{ before, most, left }, ...last.slice(0, mostOutcomes - 1)]);
   return left;
 };
 

@@ -11,10 +11,19 @@ interface Bar {
   readonly link: Link;
 }
 
-const barsOf = (knowledge: Knowledge, board: Board, cell: Cell, digit: number): Bar[] =>
-  board.sees[cell]!.flatMap((from) =>
-    digitAt(knowledge, from) === digit ? linksBetween(board, cell, from).map((link) => ({ from, link })) : [],
-  );
+const barsOf = (knowledge: Knowledge, board: Board, cell: Cell, digit: number): Bar[] => {
+  const bars: Bar[] = [];
+  for (const from of board.sees[cell]!)
+    if (digitAt(knowledge, from) === digit)
+      for (const link of linksBetween(board, cell, from)) bars.push({ from, link });
+  return bars;
+};
+
+const mostWorth = (worth: ReadonlyMap<string, number>): string | undefined => {
+  let best: string | undefined;
+  for (const [name, value] of worth) if (best === undefined || value > worth.get(best)!) best = name;
+  return best;
+};
 
 /**
  * One bar for each item (a cell or a digit), using as few names as can be: the name that serves most items first,
@@ -26,9 +35,12 @@ const fewestBars = (open: ReadonlyMap<number, readonly Bar[]>, nameOf: (bar: Bar
   while (waiting.size > 0) {
     const worth = new Map<string, number>();
     for (const bars of waiting.values())
-      for (const [name, bar] of new Map(bars.map((bar) => [nameOf(bar), bar])))
-        worth.set(name, (worth.get(name) ?? (bar.link.kind === "house" ? 0.5 : 0)) + 1);
-    const [best] = [...worth].reduce((a, b) => (b[1] > a[1] ? b : a));
+      for (const [k, bar] of bars.entries()) {
+        const name = nameOf(bar);
+        if (bars.findIndex((other) => nameOf(other) === name) === k)
+          worth.set(name, (worth.get(name) ?? (bar.link.kind === "house" ? 0.5 : 0)) + 1);
+      }
+    const best = mostWorth(worth);
     for (const [item, bars] of waiting) {
       const bar = bars.find((bar) => nameOf(bar) === best);
       if (!bar) continue;

@@ -37,7 +37,11 @@ const mostAlike = 2;
 /** An order as far as it has come. */
 interface Node {
   readonly knowledge: Knowledge;
+  /** The same for the same state. */
+  readonly key: string;
   readonly before: Node | undefined;
+  /** What was found from the state before. */
+  readonly foundBefore: Found | undefined;
   readonly burst: Burst;
   readonly eye: readonly Cell[];
   readonly cost: number;
@@ -92,10 +96,10 @@ const costOf = (burst: Burst, from: Knowledge, planning: Planning): number => {
   let knowledge = from;
   let sum = 0;
   const said: Deduction[] = [];
-  for (const step of burst) {
+  for (const [k, step] of burst.entries()) {
     sum += guessOf(step, knowledge, board, costs, wordsOf(step, knowledge, planning), pace, said);
     said.push(step);
-    knowledge = after(knowledge, board, step);
+    if (k < burst.length - 1) knowledge = after(knowledge, board, step);
   }
   return sum;
 };
@@ -166,17 +170,32 @@ const waysOn = (knowledge: Knowledge, before: Found | undefined, planning: Plann
 const stateKey = ({ possible, settled }: Knowledge): string =>
   possible.map((digits, cell) => (settled[cell] ? -digits : digits)).join();
 
-/** Puts the cheapest first; where two cost the same, the one found first. */
-const byTotal = (a: Node, b: Node): number => a.cost + a.rest - (b.cost + b.rest);
+/** A way on from an order, priced but not gone yet. */
+interface Prospect extends Pick<Node, "cost" | "rest"> {
+  readonly from: Node;
+  readonly found: Found;
+  readonly way: Way;
+}
 
-const kept = (nodes: Node[], keys: ReadonlyMap<Node, string>): Node[] => {
+/** Puts the cheapest first; where two cost the same, the one found first. */
+const byTotal = (a: Pick<Node, "cost" | "rest">, b: Pick<Node, "cost" | "rest">): number =>
+  a.cost + a.rest - (b.cost + b.rest);
+
+const gone = ({ from, found, way, cost, rest }: Prospect, board: Board): Node => {
+  const knowledge = way.burst.reduce((state, step) => after(state, board, step), from.knowledge);
+  const { burst, cell } = way;
+  return { knowledge, key: stateKey(knowledge), before: from, foundBefore: found, burst, eye: [cell], cost, rest };
+};
+
+/** The best orders one digit on; most ways are too dear to be gone at all. */
+const bestOf = (prospects: Prospect[], board: Board): Node[] => {
   const alike = new Map<string, number>();
   const best: Node[] = [];
-  for (const node of nodes.sort(byTotal)) {
-    const key = keys.get(node)!;
-    const seen = alike.get(key) ?? 0;
-    if (seen >= mostAlike) continue;
-    alike.set(key, seen + 1);
+  for (const prospect of prospects.sort(byTotal)) {
+    const node = gone(prospect, board);
+    const seen = alike.get(node.key) ?? 0;
+    if (seen >= mostAlike || isBroken(node.knowledge)) continue;
+    alike.set(node.key, seen + 1);
     best.push(node);
     if (best.length === width) break;
   }
@@ -185,15 +204,14 @@ const kept = (nodes: Node[], keys: ReadonlyMap<Node, string>): Node[] => {
 
 const orderOf = (node: Node): Burst[] => (node.before ? [...orderOf(node.before), node.burst] : []);
 
-/** From a state, and what was found from the one before it. */
-export type Look = (knowledge: Knowledge, before: Found | undefined) => Found;
+/** From an order's state. */
+export type Look = (node: Pick<Node, "knowledge" | "key" | "foundBefore">) => Found;
 
 /** Looks at each state that some order has come to only once. */
 export const lookingAround = (planning: Planning): Look => {
   const known = new Map<string, Found>();
-  return (knowledge, before) => {
-    const key = stateKey(knowledge);
-    const found = known.get(key) ?? waysOn(knowledge, before, planning);
+  return ({ knowledge, key, foundBefore }) => {
+    const found = known.get(key) ?? waysOn(knowledge, foundBefore, planning);
     known.set(key, found);
     return found;
   };
@@ -214,31 +232,27 @@ export function* ordersOf(
   const byCell = chainCosts(bursts, planning, hope);
   const start = startOf(board);
   const rest = [...byCell.values()].reduce((sum, cost) => sum + cost, 0);
-  let beam: Node[] = [{ knowledge: start, before: undefined, burst: [], eye: [], cost: 0, rest }];
+  const key = stateKey(start);
+  let beam: Node[] = [
+    { knowledge: start, key, before: undefined, foundBefore: undefined, burst: [], eye: [], cost: 0, rest },
+  ];
   const cells = bursts.length;
   const ended: Node[] = [];
   for (let depth = 0; beam.length > 0; depth++) {
     yield depth / Math.max(1, cells);
-    const next: Node[] = [];
-    const keys = new Map<Node, string>();
+    const prospects: Prospect[] = [];
     for (const node of beam) {
-      const found = look(node.knowledge, node.before && look(node.before.knowledge, undefined));
+      const found = look(node);
       if (found.ways.length === 0) ended.push(node);
-      const priced = gate(found.ways, node.knowledge, depth === 0).map((way) => {
+      const priced = gate(found.ways, node.knowledge, depth === 0).map((way): Prospect => {
         const opening = depth === 0 ? (costs.wayIn * pool.opens(way.cell)) / Math.max(1, cells) : 0;
         const far = travel(board, node.eye, [way.cell]);
         const cost = node.cost + way.cost + costs.travel * far - joining(node.burst, way, far, planning) - opening;
-        return { way, cost, rest: node.rest - (byCell.get(way.cell) ?? 0) };
+        return { from: node, found, way, cost, rest: node.rest - (byCell.get(way.cell) ?? 0) };
       });
-      for (const { way, cost, rest } of priced.sort((a, b) => a.cost + a.rest - (b.cost + b.rest)).slice(0, branches)) {
-        const knowledge = way.burst.reduce((state, step) => after(state, board, step), node.knowledge);
-        if (isBroken(knowledge)) continue;
-        const child: Node = { knowledge, before: node, burst: way.burst, eye: [way.cell], cost, rest };
-        keys.set(child, stateKey(knowledge));
-        next.push(child);
-      }
+      prospects.push(...priced.sort(byTotal).slice(0, branches));
     }
-    beam = kept(next, keys);
+    beam = bestOf(prospects, board);
   }
   return ended.sort((a, b) => countOpen(a.knowledge) - countOpen(b.knowledge) || byTotal(a, b)).map(orderOf);
 }

@@ -2,18 +2,24 @@ import type { Board } from "../../board/board.ts";
 import { both, count, type Digits, either, none } from "../../board/digits.ts";
 import { at, isSettled, type Knowledge } from "../../board/knowledge.ts";
 import type { Link } from "../../board/links.ts";
+import { remembered } from "../../board/remembered.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import { combinations } from "../combinations.ts";
 import type { Deduction, Technique } from "../deduction.ts";
 import { addRemoval, gathering, removing } from "../reasons.ts";
 
+interface ApartSet {
+  readonly cells: readonly Cell[];
+  readonly link: Link;
+}
+
 /** Every set of cells that may not repeat a digit: houses, and rules such as cages. */
-export const apartSets = (board: Board): { readonly cells: readonly Cell[]; readonly link: Link }[] => [
+export const apartSets = remembered((board: Board): readonly ApartSet[] => [
   ...board.houses.map(({ cells, id }) => ({ cells, link: { kind: "house", id } as const })),
   ...board.groups
     .filter(({ cells }) => cells.length > 2)
     .map(({ cells, rule }) => ({ cells, link: { kind: "rule", id: rule } as const })),
-];
+]);
 
 function* nakedSets(
   size: number,

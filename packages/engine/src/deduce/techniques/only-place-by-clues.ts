@@ -30,6 +30,7 @@ export const onlyPlaceByClues: Technique = {
   fits: ({ rules }) => rules.length > 0,
   *find(knowledge, board) {
     const barred = barredByClues(knowledge, board);
+    if (barred.size === 0) return;
     const barring = (cell: Cell, digit: number): Unit | undefined =>
       barred.get(cell)?.find(({ gone }) => has(gone, digit))?.unit;
     for (const house of board.houses) {
