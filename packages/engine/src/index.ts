@@ -25,6 +25,7 @@ export { outlineOf } from "./marks/outline.ts";
 export { between, centre, distance } from "./marks/points.ts";
 export type { Ink, Layer, Point, Shape } from "./marks/shape.ts";
 export { limitsOf } from "./order/limits.ts";
+export { type OtherWay, otherWays, type StepWays } from "./order/other-ways/other-ways.ts";
 export type { Plan, PlanAct, PlanBeat, RuleLine } from "./order/plan.ts";
 export { planSchema } from "./order/plan-schema.ts";
 export { type Planned, type PlanOptions, type PlanProgress, runningOrder } from "./order/run.ts";

@@ -4,6 +4,7 @@ import { assessSchema } from "./assess.ts";
 import { checkSchema } from "./check.ts";
 import { checkLineSchema } from "./check-line.ts";
 import { claimSchema } from "./claim.ts";
+import { otherWaysSchema } from "./other-ways.ts";
 import { bookletSchema, correctSchema, manifestSchema, packSchema } from "./pack.ts";
 import { problemsSchema } from "./problems.ts";
 import { reachSchema } from "./reach.ts";
@@ -25,6 +26,7 @@ export const schemas = {
   booklet: bookletSchema,
   manifest: manifestSchema,
   teach: teachSchema,
+  "other-ways": otherWaysSchema,
   unplanned: unplannedSchema,
   problems: problemsSchema,
 };

@@ -18,7 +18,8 @@ const withWhatStands = (step: Deduction, knowledge: Knowledge): Deduction => {
   return { ...step, because: { ...step.because, facts } };
 };
 
-const alone = (step: Deduction, knowledge: Knowledge, board: Board, judge: Judge): Deduction | undefined => {
+/** By itself, its reasons made small in this state; undefined where they don't hold. */
+export const alone = (step: Deduction, knowledge: Knowledge, board: Board, judge: Judge): Deduction | undefined => {
   const trail = trailOf();
   trail.add(step, knowledge);
   return traced(trail, knowledge, board, judge)?.at(-1);

@@ -1,10 +1,10 @@
 import type { Board } from "../board/board.ts";
 import { countSettled } from "../board/knowledge.ts";
 import { type Chain, type ChainOptions, chainOf } from "../deduce/chain.ts";
-import type { Prove, Refusal } from "../deduce/judge.ts";
+import { judgeOf, type Prove, type Refusal } from "../deduce/judge.ts";
 import { relayed } from "../relayed.ts";
 import { introductions } from "../speech/english/rules.ts";
-import { stopsShort } from "../speech/english/wishes.ts";
+import { stopsShort, type Under } from "../speech/english/wishes.ts";
 import { candidatesOf } from "./candidates.ts";
 import { type Costs, usualCosts } from "./costs.ts";
 import { type Pace, usualPace } from "./pace.ts";
@@ -17,7 +17,7 @@ import type { StepTelling } from "./told-step.ts";
 import { gatesOf } from "./wishes/gates.ts";
 import { bindsReasoning, reasoningUnder } from "./wishes/reasoning.ts";
 import { unmetBy } from "./wishes/unmet.ts";
-import { isFeaturedBy, type Unmet, type Wish } from "./wishes/wish.ts";
+import { isFeaturedBy, isWayWish, type Unmet, type Wish } from "./wishes/wish.ts";
 
 export interface PlanOptions extends ChainOptions {
   readonly pace?: Pace;
@@ -41,6 +41,9 @@ export interface Planned {
   readonly refusals: readonly Refusal[];
 }
 
+const underOf = (wish: Wish): Under =>
+  wish.wish === "level" ? { most: wish.most } : isWayWish(wish) ? "that way alone" : "without that";
+
 /** Wishes that let the reasoning reach the end, or as far as it comes without any; the others with the reason why not. */
 interface Reasoned {
   readonly chain: Chain;
@@ -50,8 +53,9 @@ interface Reasoned {
 
 /** Reasons under the wishes; where that does not reach the end, each wish without which it comes further is given up. */
 function* reasoned(board: Board, prove: Prove, options: PlanOptions): Generator<PlanProgress, Reasoned> {
+  const judge = judgeOf(board, prove);
   const chainUnder = function* (kept: readonly Wish[]): Generator<PlanProgress, Omit<Reasoned, "unmet">> {
-    const reasoning = reasoningUnder(kept, board, options);
+    const reasoning = reasoningUnder(kept, board, options, judge);
     const chain = yield* relayed(chainOf(board, prove, reasoning), ({ settled, of }) => ({
       stage: "reasoning" as const,
       share: settled / of,
@@ -67,10 +71,9 @@ function* reasoned(board: Board, prove: Prove, options: PlanOptions): Generator<
     const without = yield* chainUnder(others);
     if (countSettled(without.chain.end) <= countSettled(made.chain.end)) continue;
     const given = board.givens.size;
-    const most = wish.wish === "level" ? wish.most : undefined;
     unmet.push({
       wish,
-      why: stopsShort(countSettled(made.chain.end) - given, board.canvas.names.length - given, most),
+      why: stopsShort(countSettled(made.chain.end) - given, board.canvas.names.length - given, underOf(wish)),
     });
     [binding, made] = [others, without];
   }

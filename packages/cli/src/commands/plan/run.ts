@@ -5,6 +5,7 @@ import { onlySolution, stoppedAt } from "../../one-solution.ts";
 import { boardIn } from "../../puzzle-file.ts";
 import { planOf } from "../../show.ts";
 import { wishesIn } from "../../wishes-file.ts";
+import { tellOtherWays } from "./other-ways.ts";
 import { howFar, rundown } from "./rundown.ts";
 
 const highest = 5;
@@ -27,6 +28,7 @@ export const run: Run = async (asked) => {
   if (typeof solution === "number") return solution;
   const plan = unlessStopped(() => planOf(board, asked, { level, ...list }));
   if (!plan) return stoppedAt(asked, "Exactly one solution, but no running order yet.", { verdict: "one" });
+  if (flags.otherWays !== undefined) return tellOtherWays(plan, board, String(flags.otherWays), asked);
   const lines = plan.solved
     ? rundown(plan, board, out)
     : [...rundown(plan, board, out), "", howFar(plan, board, level)];

@@ -9,12 +9,12 @@ type Paper = Pick<Output, "colours" | "width">;
 const margin = "      ";
 const widest = 88;
 
-const paragraph = (text: string, { width }: Paper): string[] =>
+export const paragraph = (text: string, { width }: Paper): string[] =>
   wrapped(printable(oneLine(text)), Math.min(width, widest), margin);
 
 const seconds = (time: number): string => `${Math.round(time)} s`;
 
-const row = (n: number, name: string, about: string, { colours }: Paper): string =>
+export const row = (n: number, name: string, about: string, { colours }: Paper): string =>
   `${String(n).padStart(4)}  ${colours.bold(printable(oneLine(name)))}  ${colours.dim(about)}`;
 
 const heading = (title: string, start: number, { colours }: Paper): string =>

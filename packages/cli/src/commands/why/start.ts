@@ -14,8 +14,8 @@ import {
   wrongMarksIn,
   wrongSpotsIn,
 } from "@solvewright/engine";
+import { beatIn } from "../../beat-in.ts";
 import type { Asked } from "../../command.ts";
-import { badUsage } from "../../faults.ts";
 import { planOf } from "../../show.ts";
 
 /** The board from which a question is asked. */
@@ -56,15 +56,6 @@ const knownAt = (plan: Plan, board: Board, beat: number): Knowledge => {
   return steps.reduce((known, step) => afterStep(known, board, step), startOf(board));
 };
 
-const beatIn = (flag: string, plan: Plan): number => {
-  const beats = plan.acts.flatMap((act) => act.beats.map(({ n }) => n));
-  const [first, last] = [beats[0] ?? 1, beats.at(-1) ?? 1];
-  const beat = Number(flag);
-  if (Number.isInteger(beat) && beat >= first && beat <= last) return beat;
-  const right = `a beat of the running order, ${first} to ${last}`;
-  throw badUsage(`--at takes ${right}, not ${flag}.`, { read: `--at ${flag}`, right });
-};
-
 /** The start of the puzzle, or the board that a flag names; `position` is what its file holds. Throws `Stopped`. */
 export const startFor = (
   board: Board,
@@ -76,7 +67,7 @@ export const startFor = (
   const { at } = asked.flags;
   if (typeof at === "string") {
     const plan = planOf(board, asked, list);
-    return { ...nothingWrong, known: knownAt(plan, board, beatIn(at, plan)) };
+    return { ...nothingWrong, known: knownAt(plan, board, beatIn("--at", at, plan)) };
   }
   if (!position) return { ...nothingWrong, known: startOf(board) };
   return solution ? held(board, solution, position) : onTrust(board, position);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readWishes, wishForms } from "./read-wishes.ts";
-import { wishSchema } from "./wish.ts";
+import { type Wish, wishSchema } from "./wish.ts";
 
 const asked = (...lines: string[]): string => ["wishes: 1", "ask:", ...lines.map((line) => `  - ${line}`)].join("\n");
 const told = (text: string) =>
@@ -27,6 +27,13 @@ test.each(Object.entries(wishForms))("%s is written as its form says", (name, fo
   expect(wishes.map(({ wish }) => wish)).toEqual([name]);
   expect(wishes.map((wish) => wishSchema.parse(JSON.parse(JSON.stringify(wish))))).toEqual(wishes);
 });
+
+test.each<Wish>([
+  { wish: "another", cell: "r4c5", way: { technique: "only-place", by: ["main/row/4"] } },
+  { wish: "another", gone: { r4c5: [1, 2] }, way: { technique: "clue-cases", by: ["cage/2"] } },
+])("one way alone reads back as it was: %j", (wish) =>
+  expect(readWishes(asked(JSON.stringify(wish)))).toEqual({ wishes: [wish], met: [], problems: [] }),
+);
 
 describe("what is wrong is told at its place, and the rest is read all the same", () => {
   test("an unknown wish", () =>

@@ -25,7 +25,8 @@ export const wishForms = {
   level: "{ wish: level, most: 3 }",
   later: "{ wish: later, grid: lower }",
   corner: "{ wish: corner, grid: main, corner: top-left }, or another corner",
-  another: "{ wish: another, cell: r4c5, than: [{ technique: naked-pair, cell: r4c5, by: [row/4] }] }",
+  another:
+    "{ wish: another, cell: r4c5, than: [{ technique: naked-pair, cell: r4c5, by: [row/4] }] }, or with way: { technique: only-place, by: [row/4] } in place of than, and for digits that are taken out gone: { r4c5: [1, 2] } in place of the cell",
   words: '{ wish: words, cell: r4c5, say: "What is to be said" }',
 } satisfies Record<Wish["wish"], string>;
 

@@ -5,8 +5,8 @@ import { type Cell, cellNamed } from "../../puzzle/canvas.ts";
 import * as say from "../../speech/english/wishes.ts";
 import type { Show } from "../show.ts";
 import { fromCorner, isOnlyIn } from "./gates.ts";
-import { bindsReasoning, forbids } from "./reasoning.ts";
-import { isFeaturedBy, type Unmet, type Wish } from "./wish.ts";
+import { bindsReasoning, forbids, isByWay } from "./reasoning.ts";
+import { isFeaturedBy, isWayWish, type Unmet, type WayWish, type Wish } from "./wish.ts";
 
 /** The first step that settles a cell in the order of a show, and its beat. */
 const settledAt = ({ beats }: Show, cell: Cell): number =>
@@ -30,6 +30,15 @@ const enteredAt = (board: Board, { beats, states }: Show, grid: number): number 
   });
 };
 
+/** Why nothing of a show comes by the way that was wished for; undefined where something does. */
+const whyUnused = (wish: WayWish, board: Board, show: Show): string | undefined => {
+  if (show.steps.some((step) => isByWay(board, wish, step))) return undefined;
+  if ("cell" in wish) return say.notReached(board, cellNamed(board.canvas, wish.cell)!);
+  const [name = ""] = Object.keys(wish.gone);
+  const cell = cellNamed(board.canvas, name);
+  return cell === undefined ? say.noSuchCell(name) : say.notNeeded(board, cell);
+};
+
 /** Why a wish is not fulfilled by a show; undefined where it is. `rules`: how many beats the rules take. */
 const whyNot = (wish: Wish, board: Board, show: Show, rules: number): string | undefined => {
   const cell = "cell" in wish ? cellNamed(board.canvas, wish.cell) : undefined;
@@ -39,7 +48,8 @@ const whyNot = (wish: Wish, board: Board, show: Show, rules: number): string | u
   if ("grid" in wish && grid < 0) return say.noSuchGrid(wish.grid);
   if (bindsReasoning(wish)) {
     const step = show.steps.find((deduction) => forbids(board, wish, deduction));
-    return step && say.stillUsed(board, step);
+    if (step) return isWayWish(wish) ? say.notThatWay(board, step) : say.stillUsed(board, step);
+    return isWayWish(wish) ? whyUnused(wish, board, show) : undefined;
   }
   switch (wish.wish) {
     case "first": {

@@ -10,6 +10,9 @@ export interface StepKey {
   readonly by: readonly string[];
 }
 
+/** A way to reach something: a technique, and what it leans on. */
+export type WayKey = Pick<StepKey, "technique" | "by">;
+
 export const corners = ["top-left", "top-right", "bottom-left", "bottom-right"] as const;
 export type Corner = (typeof corners)[number];
 
@@ -30,8 +33,16 @@ export type Wish =
   | { readonly wish: "corner"; readonly grid: string; readonly corner: Corner }
   /** The cell's digit by another way than these. */
   | { readonly wish: "another"; readonly cell: string; readonly than: readonly StepKey[] }
+  /** The cell's digit by this way alone. */
+  | { readonly wish: "another"; readonly cell: string; readonly way: WayKey }
+  /** These digits, by cell, are taken out by this way alone. */
+  | { readonly wish: "another"; readonly gone: Readonly<Record<string, readonly number[]>>; readonly way: WayKey }
   /** The presenter's own words for the beat that settles this cell. */
   | { readonly wish: "words"; readonly cell: string; readonly say: string };
+
+/** A wish for one way alone to something. */
+export type WayWish = Extract<Wish, { readonly way: WayKey }>;
+export const isWayWish = (wish: Wish): wish is WayWish => "way" in wish;
 
 /** A wish that the order does not fulfil, or not wholly, and why, in a sentence. */
 export interface Unmet {
@@ -61,6 +72,9 @@ export const keyOf = ({ technique, places, removes, relates, because }: Step): S
 const cell = z.string().check(z.regex(/^r[1-9]\d*c[1-9]\d*$/));
 const stepKey = z.readonly(z.strictObject({ technique: z.string(), cell, by: z.readonly(z.array(z.string())) }));
 
+const wayKey = z.readonly(z.strictObject({ technique: z.string(), by: z.readonly(z.array(z.string())) }));
+const goneByCell = z.readonly(z.record(cell, z.readonly(z.array(z.int().check(z.minimum(0), z.maximum(31))))));
+
 /** A wish as it is saved; reads back what `Wish` says and nothing else. */
 export const wishSchema = z.union([
   z.strictObject({ wish: z.literal("first"), cell }),
@@ -73,5 +87,7 @@ export const wishSchema = z.union([
   z.strictObject({ wish: z.literal("later"), grid: z.string() }),
   z.strictObject({ wish: z.literal("corner"), grid: z.string(), corner: z.enum(corners) }),
   z.strictObject({ wish: z.literal("another"), cell, than: z.readonly(z.array(stepKey)) }),
+  z.strictObject({ wish: z.literal("another"), cell, way: wayKey }),
+  z.strictObject({ wish: z.literal("another"), gone: goneByCell, way: wayKey }),
   z.strictObject({ wish: z.literal("words"), cell, say: z.string().check(z.minLength(1)) }),
 ]) satisfies z.ZodMiniType<Wish>;

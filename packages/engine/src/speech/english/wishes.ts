@@ -39,13 +39,27 @@ export const stillUsed = (board: Board, step: Deduction): string => {
   return `The step at ${cellSaid(board, cell!)} is still there: its reasons, made small, are these again.`;
 };
 
-/** `most`: the level that the wish keeps to, where it is that. */
-export const stopsShort = (settled: number, of: number, most?: number): string => {
-  const under = most === undefined ? "Without that" : `Up to level ${most}`;
-  return settled === 0
-    ? `${under}, no digit can be found at all.`
-    : `${under}, ${counted(settled)} of ${counted(of)} digits can be found and no more.`;
+/** A cell whose digit, or digits' removal, was to be reached in one way. */
+export const notThatWay = (board: Board, step: Deduction): string => {
+  const [cell] = [...step.places.keys(), ...step.removes.keys()];
+  return `By the time that ${cellSaid(board, cell!)} comes, its reasons made small are others.`;
 };
+
+export const notNeeded = (board: Board, cell: Cell): string =>
+  `No step of this order takes those digits out of ${cellSaid(board, cell)}: it does without.`;
+
+/** What a wish keeps the reasoning to: a level at most, one way alone, or to do without something. */
+export type Under = { readonly most: number } | "that way alone" | "without that";
+
+const underSaid = (under: Under): string => {
+  if (typeof under === "object") return `Up to level ${under.most}`;
+  return under === "that way alone" ? "By that way alone" : "Without that";
+};
+
+export const stopsShort = (settled: number, of: number, under: Under): string =>
+  settled === 0
+    ? `${underSaid(under)}, no digit can be found at all.`
+    : `${underSaid(under)}, ${counted(settled)} of ${counted(of)} digits can be found and no more.`;
 
 const mostWords = 40;
 export const tooLong = (say: string): string | undefined => {
