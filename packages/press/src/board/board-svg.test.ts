@@ -181,6 +181,11 @@ describe("what stands on the board", () => {
     expect(drawn.filter(({ shape }) => shape === "paths")).toHaveLength(1);
   });
 
+  test("a whole solution leaves the givens as they are", () => {
+    const board = boardOf(one, "[]", "{ r1c1: 3 }");
+    expect(figures(board, { written: { settled: { r1c1: 3 } } }, "digit")).toEqual(figures(board, {}, "digit"));
+  });
+
   test("a settled digit clears a dark line under it with the colour of its sheet", () => {
     const board = boardOf(
       "  - { id: a, size: 4 }\n  - { id: b, size: 4, at: r3c3 }",

@@ -11,6 +11,10 @@ import { placeNamed, placesNamed } from "./subject.ts";
 
 type Part = (picture: Picture) => readonly Figure[];
 
+/** A whole solution has the givens in it as well: each stands there already. */
+const givenNames = ({ subject: { puzzle } }: Picture): ReadonlySet<string> =>
+  new Set([...puzzle.givens.keys()].map((cell) => puzzle.canvas.names[cell]!));
+
 const givens: Part = ({ subject, room, sheet }) =>
   [...subject.puzzle.givens].flatMap(([cell, digit]) => {
     const name = subject.puzzle.canvas.names[cell]!;
@@ -24,8 +28,9 @@ const settled: Part = (picture) => {
   const { view, room, sheet } = picture;
   const { written, differ = [] } = view;
   const taken = concluded(picture);
+  const given = givenNames(picture);
   return Object.entries(written?.settled ?? {}).flatMap(([name, digit]) => {
-    if (name in taken) return [];
+    if (name in taken || given.has(name)) return [];
     const [place, free, ground] = [placeNamed(name), room(name), sheet(name)];
     if (differ.length === 0) return [settledFigure(digit, place, free, ground)];
     const look = differ.includes(name)

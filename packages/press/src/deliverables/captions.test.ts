@@ -34,6 +34,20 @@ test("no word is lost", () => {
   expect(words(cues.map(({ text }) => text))).toEqual(words(lines.map(({ text }) => text)));
 });
 
+const textsOf = (text: string, seconds: number): string[] =>
+  cuesOf([{ text, from: 0, to: seconds }]).map((cue) => cue.text.replace("\n", " "));
+
+test("each sentence that fits has a caption of its own", () => {
+  const three = ["This cage of 3 leaves 1 and 2 for these two.", "This X can't take the 1 here, so it's the 2."];
+  expect(textsOf(three.join(" "), 12)).toEqual(three);
+  const numbers = ["And this column needs a 5.", "4 and 8 finish this row: this column has a 4."];
+  expect(textsOf(numbers.join(" "), 12)).toEqual(numbers);
+});
+test("a sentence that is too long is parted where a clause ends", () =>
+  expect(
+    textsOf("With the 8 of this column anywhere else, this cage of 12 and this renban line can't be filled.", 12)[0],
+  ).toBe("With the 8 of this column anywhere else,"));
+
 test("WebVTT as the W3C has it: header, hours, full stops, escapes", () =>
   expect(writeVtt([{ from: 3661.5, to: 3662, text: "a < b & c" }])).toBe(
     "WEBVTT\n\n01:01:01.500 --> 01:01:02.000\na &lt; b &amp; c\n",

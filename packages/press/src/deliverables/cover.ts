@@ -1,4 +1,4 @@
-import { type Board, capital } from "@solvewright/engine";
+import { type Board, capital, listed } from "@solvewright/engine";
 import { boardScene, boardSvg } from "../board/board-svg.ts";
 import { coloursOf } from "../colours.ts";
 import { type Extent, together } from "../scene/extent.ts";
@@ -20,6 +20,8 @@ const textWidth = slant.bottom - 2 * safe + 10;
 const large = 96;
 const small = 44;
 const mostLines = 3;
+/** From line to line of the title, in its letters: what hangs down stays clear of what stands up. */
+const titleLeading = 1.08;
 /** Below the title: its letters, and from line to line. */
 const lettersBelow = 26;
 const leading = 38;
@@ -94,24 +96,33 @@ const written = (text: string, y: number, { letters, weight, setting }: Type): s
     escaped(text),
   );
 
-const headings = (board: Board): string => capital(ruleNames(board).join(", "));
+const mostLinesBelow = 2;
+const fitsBelow = (text: string): boolean => linesWithin(text, textWidth / lettersBelow).length <= mostLinesBelow;
+
+/** The rules by name, as many as fit: no name is cut. */
+const headings = (board: Board): string => {
+  const names = ruleNames(board);
+  const texts = names.map((_, k) => (k === 0 ? listed(names) : `${names.slice(0, -k).join(", ")} and more`));
+  return capital(texts.find(fitsBelow) ?? listed(names));
+};
 
 const by = ({ puzzle: { setters } }: Board, isChanged: boolean): string[] =>
   setters.length === 0 ? [] : [oneLine(`${byWords(isChanged)} ${setters.map(({ name }) => name).join(" and ")}`)];
 
 const shortened = (text: string): string[] => {
   const lines = linesWithin(text, textWidth / lettersBelow);
-  return lines.length <= 2 ? lines : [lines[0]!, `${lines[1]!.replace(/,?\s?\S*$/, "")} …`];
+  return lines.length <= mostLinesBelow ? lines : [lines[0]!, `${lines[1]!.replace(/,?\s?\S*$/, "")} …`];
 };
 
 const texts = (board: Board, setting: Setting, isChanged: boolean): string => {
   const { lines, letters } = titleIn(oneLine(board.puzzle.title));
   const below = [...by(board, isChanged), headings(board)].filter((text) => text !== "").flatMap(shortened);
-  const height = lines.length * letters + below.length * leading;
+  const step = letters * titleLeading;
+  const height = lines.length * step + below.length * leading;
   const top = (size.height - height) / 2 + letters * 0.75;
-  const afterTitle = top + (lines.length - 1) * letters + 58;
+  const afterTitle = top + (lines.length - 1) * step + 58;
   return [
-    ...lines.map((text, k) => written(text, top + k * letters, { letters, weight: 600, setting })),
+    ...lines.map((text, k) => written(text, top + k * step, { letters, weight: 600, setting })),
     ...below.map((text, k) => written(text, afterTitle + k * leading, { letters: lettersBelow, weight: 500, setting })),
   ].join("\n");
 };

@@ -18,9 +18,11 @@ const isNumber = (word: string | undefined): boolean => /^\d+[,.]?$/.test(word ?
 const leading = /^(an?|the|this|these|that|those|and|or|of|in|to|on|by|so|not|only|has|have|is|it's)$/i;
 const joining = /^(so|and|but|or|which|that|because|then|where)$/i;
 
+const endsSentence = (word: string): boolean => /[.!?]$/.test(word);
+
 /** How much it hurts to break a text between two words: nothing at the end of a sentence, little at that of a clause. */
 const breakCost = (word: string, next: string): number => {
-  if (/[.!?]$/.test(word)) return 0;
+  if (endsSentence(word)) return 0;
   if (/[,]$/.test(word) && !(isNumber(word) && isNumber(next))) return 2;
   if (/[;:]$/.test(word)) return 3;
   if (isNumber(word) && (isNumber(next) || joining.test(next))) return 20;
@@ -30,23 +32,36 @@ const breakCost = (word: string, next: string): number => {
 
 const lengthOf = (words: readonly string[]): number => words.reduce((sum, word) => sum + word.length + 1, -1);
 
+interface Caption {
+  readonly text: string;
+  /** How much its own break hurts. */
+  readonly cost: number;
+}
+
+/** A sentence that ends in the middle of a line is overlooked, and so is the one that begins there. */
+const endsInside = (line: readonly string[]): number => 9 * line.slice(0, -1).filter(endsSentence).length;
+
 /** The words in at most two lines of the allowed length, at the best place to break; undefined where they do not fit. */
-const inLines = (words: readonly string[]): string | undefined => {
-  if (lengthOf(words) <= captionLimits.line) return words.join(" ");
-  let best: { readonly cost: number; readonly text: string } | undefined;
+const inLines = (words: readonly string[]): Caption | undefined => {
+  if (lengthOf(words) <= captionLimits.line) return { text: words.join(" "), cost: 0 };
+  let best: Caption | undefined;
   for (let cut = 1; cut < words.length; cut++) {
     const [upper, lower] = [words.slice(0, cut), words.slice(cut)];
     const [first, second] = [lengthOf(upper), lengthOf(lower)];
     if (first > captionLimits.line || second > captionLimits.line) continue;
-    const cost = breakCost(upper.at(-1)!, lower[0]!) + Math.abs(first - second) / 4;
+    const sentences = endsInside(upper) + endsInside(lower);
+    const cost = breakCost(upper.at(-1)!, lower[0]!) + Math.abs(first - second) / 4 + sentences;
     if (!best || cost < best.cost) best = { cost, text: `${upper.join(" ")}\n${lower.join(" ")}` };
   }
-  return best?.text;
+  return best;
 };
 
 /** A caption costs a glance by itself; a very short one is gone before it is read. */
 const pieceCost = (length: number, seconds: number): number =>
   3 + Math.max(0, 24 - length) / 3 + 8 * Math.max(0, captionLimits.shortest - seconds);
+
+/** A sentence is best read in one caption: to go on in the next costs more than to go on in the next line. */
+const goesOn = (word: string, next: string): number => (endsSentence(word) ? 0 : 3 + breakCost(word, next));
 
 interface Cut {
   readonly cost: number;
@@ -65,14 +80,16 @@ const pieces = (text: string, seconds: number): string[] => {
       const piece = words.slice(from, to);
       const length = lengthOf(piece);
       if (length > most) break;
-      if (inLines(piece) === undefined) continue;
-      const end = to === words.length ? 0 : breakCost(words[to - 1]!, words[to]!);
-      const cost = best[from]!.cost + end + pieceCost(length, (seconds * length) / whole);
+      const caption = inLines(piece);
+      if (!caption) continue;
+      const end = to === words.length ? 0 : goesOn(words[to - 1]!, words[to]!);
+      const cost = best[from]!.cost + end + caption.cost / 3 + pieceCost(length, (seconds * length) / whole);
       if (cost < best[to]!.cost) best[to] = { cost, from };
     }
   }
   const found: string[] = [];
-  for (let to = words.length; to > 0; to = best[to]!.from) found.unshift(inLines(words.slice(best[to]!.from, to))!);
+  for (let to = words.length; to > 0; to = best[to]!.from)
+    found.unshift(inLines(words.slice(best[to]!.from, to))!.text);
   return found;
 };
 

@@ -1,9 +1,9 @@
 import { createRequire } from "node:module";
-import { compile, type Plan } from "@solvewright/engine";
-import { puzzleOf } from "@solvewright/engine/test-kit";
+import type { Plan } from "@solvewright/engine";
 import { describe, expect, test } from "vitest";
 import { planned } from "../../../engine/test-kit/planned.ts";
 import { performed } from "../../../engine/test-kit/presenter.ts";
+import { fourByFour } from "../../test-kit/four-by-four.ts";
 import { packFiles } from "../files/registry.ts";
 import { dataMark, titleMark } from "../page/page-of.ts";
 import { readMeOf } from "./read-me.ts";
@@ -14,21 +14,13 @@ const require = createRequire(import.meta.url);
 const { WebVTTParser } = require("webvtt-parser");
 
 const harm = `<script>alert(1)</script> [a](javascript:alert(1)) & *b*`;
-const text = (title: string): string => `puzzle: 1
-title: ${JSON.stringify(title)}
+const writtenBy = (title: string): string => `
 setter: { name: ${JSON.stringify(title)}, permission: granted, link: "https://example.org/" }
 wording: ${JSON.stringify(`${title}\n${title}`)}
 notes: ${JSON.stringify(title)}
-grids: [{ id: main, called: the grid, size: 4 }]
-givens:
-  main: |
-    12.4
-    34..
-    2...
-    ..1.
 `;
 const showOf = (title: string): Show => {
-  const board = compile(puzzleOf(text(title)));
+  const board = fourByFour({ title, more: writtenBy(title) });
   const { plan } = planned(board) as { readonly plan: Plan };
   const solution = Object.fromEntries(board.canvas.names.map((cell) => [cell, 1]));
   const words = title.split(" ").map((text, k) => ({ text, from: k, to: k + 1 }));
@@ -64,4 +56,34 @@ test("the read-me names every file and what is still wanted", () => {
   for (const { name } of packFiles) expect(readMe).toContain(name);
   expect(readMe).toContain("The date of the show.");
   expect(readMe).not.toContain("A link to");
+});
+
+describe("what is published of the rules", () => {
+  const rule = "Neighbours on the path rhyme.";
+  const board = fourByFour({
+    more: `setter: { name: Ivo, permission: own }
+notes: Odd and even mean nothing here.
+rules:
+  - kropke-white: r3c2 r3c3
+  - own-rule: { says: ${JSON.stringify(rule)}, cells: r1c1 r1c2, drawn: line }
+`,
+  });
+  const show: Show = { board, plan: planned(board).plan, solution: {} };
+  const textOf = (name: string): string => packFiles.find((file) => file.name === name)!.make(show, assets) as string;
+  test.each(["rules.txt", "description.txt"])("%s says what missing marks mean and what the setter adds", (name) => {
+    expect(textOf(name)).toContain("Neighbours without a dot may be any digits.");
+    expect(textOf(name)).toContain("Odd and even mean nothing here.");
+  });
+  test("what nothing checks is told to whoever makes the show, not to the audience", () => {
+    expect(readMeOf(packFiles, show)).toContain(`Nothing here checks this rule`);
+    expect(textOf("rules.txt")).toContain(rule);
+    expect(textOf("rules.txt")).not.toContain("checks");
+  });
+  test("a description has no date in it and waits for none", () =>
+    expect(packFiles.find(({ name }) => name === "description.txt")!.needs).not.toContain("date"));
+  test("the walkthrough numbers the rules and goes on with the beats", () => {
+    const numbers = [...textOf("walkthrough.md").matchAll(/^\*\*(\d+)\.\*\* /gm)].map(([, n]) => Number(n));
+    expect(numbers).toEqual(numbers.map((_, k) => k + 1));
+    expect(numbers.length).toBeGreaterThan(show.plan.rules.lines.length);
+  });
 });

@@ -1,15 +1,15 @@
-import { introductions } from "@solvewright/engine";
 import { showTimes } from "../take/show-times.ts";
 import { creditOf } from "./credit.ts";
+import { rulesInFull } from "./rules-in-full.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { oneLine } from "./texts.ts";
 import { clock } from "./times.ts";
 
-const rulesOf = ({ board }: Show): string =>
-  board.puzzle.wording?.trim() ??
-  introductions(board)
-    .map(({ say }) => oneLine(say))
-    .join("\n");
+/** In the setter's words or in ours, and what the setter adds. */
+const rulesOf = ({ board }: Show): string => {
+  const { wording, notes } = board.puzzle;
+  return [wording?.trim() ?? rulesInFull(board).join("\n"), ...(notes ? [notes.trim()] : [])].join("\n");
+};
 
 const chaptersOf = (show: Show): string =>
   showTimes(show)
@@ -20,7 +20,7 @@ const chaptersOf = (show: Show): string =>
 export const description: Deliverable = {
   name: "description.txt",
   purpose: "The text under the video: credit, rules and chapters.",
-  needs: ["credit", "link", "date", "consent"],
+  needs: ["credit", "link", "consent"],
   make: (show) => {
     const { puzzle } = show.board;
     return `${oneLine(puzzle.title)}, ${creditOf(puzzle, show.isChanged)}.\n\nThe rules\n${rulesOf(show)}\n\nChapters\n${chaptersOf(show)}\n`;

@@ -1,9 +1,9 @@
 import { createRequire } from "node:module";
-import { compile, type Puzzle } from "@solvewright/engine";
-import { puzzleOf } from "@solvewright/engine/test-kit";
+import type { Puzzle } from "@solvewright/engine";
 import { describe, expect, test } from "vitest";
 import { planned } from "../../../engine/test-kit/planned.ts";
 import { performed } from "../../../engine/test-kit/presenter.ts";
+import { fourByFour } from "../../test-kit/four-by-four.ts";
 import { bookletPdf } from "../files/booklet.ts";
 import { picturesAsked } from "../files/pictures.ts";
 import { packFiles } from "../files/registry.ts";
@@ -21,19 +21,9 @@ const { WebVTTParser } = require("webvtt-parser");
 const harm = `</title></style></script><script>alert(1)</script>"'><img src=x onerror=alert(1)> [a](javascript:alert(1)) \u202egnihton\u202c & *b* \u0627\u0644 数`;
 const long = harm.repeat(Math.ceil(10_000 / harm.length)).slice(0, 10_000);
 
-const text = `puzzle: 1
-title: Four
-grids: [{ id: main, called: the grid, size: 4 }]
-givens:
-  main: |
-    12.4
-    34..
-    2...
-    ..1.
-rules:
-  - cage: { cells: r1c1 r1c2, sum: 3, note: ${JSON.stringify(harm)} }
-`;
-const board = compile(puzzleOf(text));
+const board = fourByFour({
+  more: `rules: [{ cage: { cells: r1c1 r1c2, sum: 3, note: ${JSON.stringify(harm)} } }]`,
+});
 const { plan } = planned(board);
 
 /** A puzzle that no file can bring: longer than what is read, and with a link that is refused there. */

@@ -26,7 +26,7 @@ export const solutionPicture: Picture = {
 
 export const coverPicture: Picture = {
   name: "cover",
-  purpose: "The picture for the video's cover, 1280 by 720, with no digit of the solution",
+  purpose: "The picture for the video's cover, with no digit of the solution",
   svg: ({ board, isChanged = false }, style) => coverSvg(board, { ...style, isChanged }),
 };
 

@@ -29,6 +29,13 @@ const told = (waiting: readonly Waiting[]): string =>
     })
     .join("\n");
 
+/** Rules that the file only describes are for the setter to vouch for. */
+const notChecked = ({ board, plan }: Show): string[] =>
+  plan.leftOut.map((id) => {
+    const says = board.rule(id)!.kind.words(board.rule(id)!.instance).rule;
+    return `Nothing here checks this rule, since the puzzle file does not say which digits obey it:\n  ${oneLine(says)}`;
+  });
+
 /** What lies in a pack, what each file is for and what is still wanted before it goes out. */
 export const readMeOf = (files: readonly Deliverable[], show: Show): string => {
   const { puzzle } = show.board;
@@ -39,6 +46,7 @@ export const readMeOf = (files: readonly Deliverable[], show: Show): string => {
     listing(files),
     ...(held.length > 0 ? [`May not go out yet\n\n${told(held)}`] : []),
     ...(wanted.length > 0 ? [`Still wanted\n\n${told(wanted)}`] : []),
+    ...notChecked(show),
     onChanges(show),
     "Edit any of these as you like: a file that you changed is kept when the pack is made again.",
   ].join("\n\n")}\n`;

@@ -1,6 +1,6 @@
-import { capital, listed, type PlanAct, type PlanBeat } from "@solvewright/engine";
+import { capital, type PlanAct, type PlanBeat } from "@solvewright/engine";
 import { creditOf } from "./credit.ts";
-import { type Entries, entriesOf } from "./entries.ts";
+import { entriesOf, entriesSaid } from "./entries.ts";
 import { lengthOf } from "./script/told-acts.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { inMarkdown } from "./texts.ts";
@@ -15,14 +15,9 @@ const line = (name: string, { n, say, seconds, pause }: Said, { starts }: Timed)
     inMarkdown(say),
   ].join("\n\n");
 
-const doing = ({ enter, mark }: Entries): string[] => [
-  ...(enter.length > 0 ? [`Enter ${listed(enter)}.`] : []),
-  ...mark.map((text) => `Mark ${text}.`),
-];
-
 const beatText = (beat: PlanBeat, show: Show, times: Timed): string => {
-  const entries = doing(entriesOf(show, beat));
-  return [line(beat.name, beat, times), ...entries.map((text) => `> ${text}`)].join("\n\n");
+  const entries = entriesSaid(entriesOf(show, beat));
+  return [line(beat.name, beat, times), ...entries.map((text) => `> ${inMarkdown(text)}`)].join("\n\n");
 };
 
 const actText = ({ title, open, close, beats }: PlanAct, show: Show, times: Timed): string[] => [

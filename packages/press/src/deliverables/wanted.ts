@@ -83,6 +83,6 @@ export const onChanges = ({ board, isChanged }: AboutShow): string => {
     return `This puzzle was changed, with consent. It may not go out as ${whose}: say that it was changed.`;
   if (isChanged) return `This puzzle was changed, and ${disagrees} that: it may not go out, and never as ${whose}.`;
   return open.length === 0
-    ? `A changed puzzle may go out with a word that it was changed, and not as ${whose}.`
+    ? `Should you change the puzzle, say so wherever it goes out: it may not go out as ${whose}.`
     : `A changed puzzle may not go out as ${whose}: ${disagrees} changes.`;
 };

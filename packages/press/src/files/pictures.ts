@@ -4,9 +4,9 @@ import type { Deliverable } from "../deliverables/show.ts";
 import { pngOf } from "./png-of.ts";
 
 /** The picture as PNG, for wherever SVG is not taken. */
-export const asPng = (picture: Picture): Deliverable => ({
+export const asPng = (picture: Picture, form = "for wherever SVG is not taken"): Deliverable => ({
   name: `${picture.name}.png`,
-  purpose: purposeOf(picture, "for wherever SVG is not taken"),
+  purpose: purposeOf(picture, form),
   needs: ["consent"],
   make: (show) => pngOf(picture.svg(show, { cell: 96, setting: "static" })),
 });

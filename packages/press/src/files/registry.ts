@@ -8,7 +8,7 @@ import { sheets } from "./sheets.ts";
 /** Every file that goes out with a show, in the order in which it is wanted: the texts, and what needs Node to be made. */
 export const packFiles: readonly Deliverable[] = [
   asPng(puzzlePicture),
-  asPng(coverPicture),
+  asPng(coverPicture, "1280 by 720"),
   ...deliverables,
   asPng(solutionPicture),
   scriptPdf,

@@ -1,24 +1,13 @@
-import { compile } from "@solvewright/engine";
-import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
 import { planned } from "../../../../engine/test-kit/planned.ts";
+import { fourByFour } from "../../../test-kit/four-by-four.ts";
 import { cuesOf } from "../cues.ts";
 import type { Show } from "../show.ts";
 import { timesOf } from "../times.ts";
 import { rehearsalFrames } from "./frames.ts";
 import { readWav, trackOf, writeWav } from "./track.ts";
 
-const text = `puzzle: 1
-title: Four
-grids: [{ id: main, called: the grid, size: 4 }]
-givens:
-  main: |
-    12.4
-    34..
-    2...
-    ..1.
-`;
-const board = compile(puzzleOf(text));
+const board = fourByFour();
 const show: Show = { board, plan: planned(board).plan, solution: {} };
 const frames = rehearsalFrames(show);
 

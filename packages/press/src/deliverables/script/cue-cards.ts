@@ -18,7 +18,7 @@ const inner = { width: card.width - 2 * inset, height: card.height - 2 * inset }
 
 const cue: Style = { face: "voice", weight: 500, size: 11.5, fill: "ink" };
 const follows: Style = { ...cue, weight: 700, fill: "so-text" };
-const quiet: Style = { ...styles.foot, fill: "ink-2" };
+const quiet: Style = { ...styles.foot, size: 9, fill: "ink-2" };
 const place: Style = { ...styles.text, size: 10 };
 
 const badgeWidth = 18;
@@ -55,22 +55,26 @@ const reasonRow = (reason: LetteredName): Row =>
   ]);
 
 /** What follows, where no digit says it. */
-const soRows = ({ enter, parts }: ToldBeat): Row[] => {
+const soRows = ({ entries: { enter }, parts }: ToldBeat): Row[] => {
   const said = parts.filter(({ role }) => role === "so").map(({ text }) => text.trim());
   return enter.length > 0 || said.length === 0
     ? []
-    : paragraph([{ text: `So ${said.join("; ")}`, style: follows }], inner.width, 1.3);
+    : paragraph([{ text: capital(said.join("; ")), style: follows }], inner.width, 1.3);
 };
 
-const entryRows = ({ enter, mark }: ToldBeat): Row[] =>
-  [...enter, ...mark.map((text) => `mark ${text}`)].flatMap((text) => {
-    const [, first, rest] = /^(\S+) ?(.*)$/su.exec(text)!;
-    const runs = [
-      { text: first!, style: { ...heading(13), fill: "ink" as const } },
-      { text: rest!, style: place, before: 2 },
-    ];
-    return paragraph(runs, inner.width, 1.25);
-  });
+const entryRow = (text: string): Row[] => {
+  const [, first, rest] = /^(\S+) ?(.*)$/su.exec(text)!;
+  const runs = [
+    { text: first!, style: { ...heading(13), fill: "ink" as const } },
+    { text: rest!, style: place, before: 2 },
+  ];
+  return paragraph(runs, inner.width, 1.25);
+};
+
+const entryRows = ({ entries: { grid, enter, mark } }: ToldBeat): Row[] => [
+  ...(grid ? paragraph([{ text: `In ${grid}`, style: place }], inner.width, 1.4) : []),
+  ...[...enter, ...mark.map((text) => `mark ${text}`)].flatMap(entryRow),
+];
 
 const rowsOf = ({ title }: ToldAct, beat: ToldBeat): Row[] => {
   const { n, name, at, pause, parts, reasons } = beat;
@@ -79,7 +83,7 @@ const rowsOf = ({ title }: ToldAct, beat: ToldBeat): Row[] => {
     ...paragraph([{ text: `${n} · ${at} · ${oneLine(title)}`, style: quiet }], inner.width, 1.4),
     ...paragraph([{ text: oneLine(name), style: heading(15, 600) }], inner.width, 1.25),
     ruled(inner.width, 4, 4),
-    ...(pause ? paragraph([{ text: pause, style: quiet }], inner.width, 1.4) : []),
+    ...(pause ? paragraph([{ text: pause, style: { ...cue, fill: "ink-2" } }], inner.width, 1.4) : []),
     ...(isRule ? paragraph([{ text: parts.map(({ text }) => text).join(""), style: cue }], inner.width, 1.3) : []),
     ...reasons.map(reasonRow),
     space(4),

@@ -33,8 +33,9 @@ const spoken = (parts: readonly Part[]): string =>
 
 const item = (verb: string, text: string): string => `<li><b>${verb}</b> ${escaped(text)}</li>`;
 
-const doing = ({ enter, mark }: ToldBeat): string => {
-  const items = [...enter.map((text) => item("Enter", text)), ...mark.map((text) => item("Mark", text))];
+const doing = ({ entries: { grid, enter, mark } }: ToldBeat): string => {
+  const where = grid ? [`<li>In ${escaped(grid)}</li>`] : [];
+  const items = [...where, ...enter.map((text) => item("Enter", text)), ...mark.map((text) => item("Mark", text))];
   return items.length > 0 ? `<ul>${items.join("")}</ul>` : "";
 };
 

@@ -40,20 +40,20 @@ const spoken = (parts: readonly Part[]): Run[] => {
   return runs;
 };
 
-const entryRows = ({ enter, mark }: ToldBeat): Row[] =>
-  [...enter.map((text) => ["Enter", text] as const), ...mark.map((text) => ["Mark", text] as const)].flatMap(
-    ([what, text]) => [
-      ...paragraph(
-        [
-          { text: what, style: verb },
-          { text, style: doing },
-        ],
-        doingWidth,
-        1.35,
-      ),
-      space(3),
-    ],
-  );
+const entryRow = (runs: readonly Run[]): Row[] => [...paragraph(runs, doingWidth, 1.35), space(3)];
+
+const entryRows = ({ entries: { grid, enter, mark } }: ToldBeat): Row[] => {
+  const entries = [...enter.map((text) => ["Enter", text] as const), ...mark.map((text) => ["Mark", text] as const)];
+  return [
+    ...(grid ? entryRow([{ text: `In ${grid}`, style: doing }]) : []),
+    ...entries.flatMap(([what, text]) =>
+      entryRow([
+        { text: what, style: verb },
+        { text, style: doing },
+      ]),
+    ),
+  ];
+};
 
 const lineRows = ({ n, name, at, seconds, pause, parts }: ToldBeat): Row[] => [
   ...paragraph([{ text: `${n}. ${oneLine(name)} · ${at}, ${seconds} s`, style: quiet }], lineWidth, 1.6),

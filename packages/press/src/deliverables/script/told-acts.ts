@@ -1,6 +1,6 @@
 import { type Board, cellNamed, counted, type Nouns, nounsFor, type Part, type PlanBeat } from "@solvewright/engine";
 import { type LetteredReason, lettersOf } from "../../step/letters.ts";
-import { entriesOf } from "../entries.ts";
+import { type Entries, entriesOf } from "../entries.ts";
 import type { Show } from "../show.ts";
 import { clock, timesOf } from "../times.ts";
 
@@ -16,8 +16,7 @@ export interface ToldBeat {
   readonly parts: readonly Part[];
   /** Its reasons in the order in which the line speaks of them, each by its place. */
   readonly reasons: readonly LetteredName[];
-  readonly enter: readonly string[];
-  readonly mark: readonly string[];
+  readonly entries: Entries;
 }
 
 /** "b", a rule, "the cage of 5 at row 5, columns 3 and 4 of the yard". */
@@ -67,10 +66,15 @@ export const toldActs = (show: Show): readonly ToldAct[] => {
   };
   const rules = plan.rules.lines.map((line): ToldBeat => {
     const parts: Part[] = [{ text: line.say, role: "plain" }];
-    return { ...told(line, line.title, parts), enter: [], mark: [] };
+    return { ...told(line, line.title, parts), entries: { enter: [], mark: [] } };
   });
   const acts = plan.acts.map(({ title, open, close, beats }): ToldAct => {
-    const all = beats.map((beat): ToldBeat => ({ ...told(beat, beat.name, beat.parts), ...entriesOf(show, beat) }));
+    const all = beats.map(
+      (beat): ToldBeat => ({
+        ...told(beat, beat.name, beat.parts),
+        entries: entriesOf(show, beat),
+      }),
+    );
     return { title, open, close, beats: all };
   });
   return [{ title: plan.rules.title, beats: rules }, ...acts];

@@ -1,11 +1,12 @@
-import { capital, listed, type PlanAct } from "@solvewright/engine";
+import type { PlanAct } from "@solvewright/engine";
 import { boardSvg } from "../../board/board-svg.ts";
 import { htmlDocument } from "../../html/document.ts";
 import { creditHtml } from "../../html/linked.ts";
 import { element, escaped } from "../../svg/element.ts";
 import { beatSvg } from "../beat-picture.ts";
-import { entriesOf } from "../entries.ts";
+import { entriesOf, entriesSaid } from "../entries.ts";
 import { puzzleInWords } from "../puzzle-in-words.ts";
+import { rulesNumbered } from "../rules-in-full.ts";
 import { reasonsOf } from "../script/told-acts.ts";
 import type { Deliverable, Show } from "../show.ts";
 import { type StagedBeat, stagedBeats } from "../standing.ts";
@@ -45,8 +46,7 @@ const figure = (svg: string, caption: string): string =>
   `<figure>${svg}${element("figcaption", {}, escaped(caption))}</figure>`;
 
 const doing = (show: Show, { beat }: StagedBeat): string => {
-  const { enter, mark } = entriesOf(show, beat);
-  const texts = [...(enter.length > 0 ? [`Enter ${listed(enter)}.`] : []), ...mark.map((text) => `Mark ${text}.`)];
+  const texts = entriesSaid(entriesOf(show, beat));
   return texts.length > 0 ? `<p class="do">${escaped(texts.join(" "))}</p>` : "";
 };
 
@@ -101,8 +101,16 @@ ${list(puzzleInWords(board))}
 <details><summary>Every cell as it stands at the start, row by row</summary>${typedGrids(board, {}, "at the start")}</details>
 ${figure(svg, "The puzzle as it is drawn.")}
 <h2 id="rules">The rules</h2>
-${list(show.plan.rules.lines.map(({ say }) => capital(say)))}
+${rulesHtml(show)}
 </section>`;
+};
+
+/** Numbered with the beats, as in the script. */
+const rulesHtml = ({ board, plan }: Show): string => {
+  const items = rulesNumbered({ board, plan }).map(
+    ({ n, say }) => `<li><p><span class="n">${n}.</span> ${escaped(say)}</p></li>`,
+  );
+  return `<ol class="beats">${items.join("\n")}</ol>`;
 };
 
 const contents = (show: Show): string => {
@@ -113,8 +121,7 @@ const contents = (show: Show): string => {
 /** The puzzle and its whole solve in words that need no picture, and pictures for those who want them. */
 export const walkthroughHtml: Deliverable = {
   name: "walkthrough.html",
-  purpose:
-    "The walkthrough as a page: a picture every few beats, the grids as tables, and nothing that needs a picture to be followed.",
+  purpose: "The walkthrough as a page, with a picture every few beats that nobody needs to follow it.",
   needs: ["credit", "link", "consent"],
   make: (show, { fontCss }) => {
     const { board, plan } = show;

@@ -1,6 +1,7 @@
 import { capital, type PlanBeat } from "@solvewright/engine";
 import { creditOf } from "../credit.ts";
 import { puzzleInWords } from "../puzzle-in-words.ts";
+import { rulesNumbered } from "../rules-in-full.ts";
 import type { Deliverable } from "../show.ts";
 import { inMarkdown } from "../texts.ts";
 
@@ -21,7 +22,7 @@ export const walkthrough: Deliverable = {
       "## The puzzle",
       items(puzzleInWords(board)),
       "## The rules",
-      items(plan.rules.lines.map(({ say }) => say)),
+      ...rulesNumbered({ board, plan }).map(({ n, say }) => `**${n}.** ${inMarkdown(say)}`),
       ...plan.acts.flatMap(({ title, close, beats }) => [
         `## ${inMarkdown(title)}`,
         ...beats.map(beatText),
