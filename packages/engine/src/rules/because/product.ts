@@ -10,15 +10,15 @@ const multiplied = (digits: readonly number[]): number => digits.reduce((product
 /** More open cells than this are not told by the digits that they share. */
 const mostOpen = 5;
 
-/** The open cells have one set of digits between them: "its three cells multiply to 120, and that can only be 4, 5 and 6". */
+/** The open cells have one set of digits between them: "the other three multiply to 120, and that can only be 4, 5 and 6". */
 const byFilling = (cells: readonly Cell[], product: number, out: Digits, asked: Asked): string | undefined => {
   const open = cells.filter((cell) => digitIn(cell, asked) === undefined);
   const settled = multiplied(cells.flatMap((cell) => digitIn(cell, asked) ?? []));
   if (open.length < 2 || open.length > mostOpen || settled === 0) return undefined;
   const said = onlyFilling(open, out, asked, (digits) => multiplied(digits) * settled === product);
   if (said === undefined) return undefined;
-  const whose = open.length < cells.length ? `the other ${counted(open.length)}` : `its ${counted(open.length)} cells`;
-  return `${whose} multiply to ${product / settled}, and that can only be ${said}`;
+  if (open.length === cells.length) return `it can only be ${said}`;
+  return `the other ${counted(open.length)} multiply to ${product / settled}, and that can only be ${said}`;
 };
 
 const restSaid = (many: number): string => (many === 1 ? "the other one is" : `the other ${counted(many)} multiply to`);

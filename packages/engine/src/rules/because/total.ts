@@ -1,6 +1,6 @@
-import { count, type Digits, has, listOf } from "../../board/digits.ts";
+import { count, type Digits, digitsOf, has, listOf } from "../../board/digits.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
-import { aDigit, aDigitOf, counted, listed } from "../../speech/english/counts.ts";
+import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../../speech/english/counts.ts";
 import type { Asked } from "../contract.ts";
 import { assuming, byOddness, canBe, digitIn, fillingsOf, forAll, knownSums, oddness } from "./known-sums.ts";
 
@@ -51,10 +51,10 @@ export const onlyFilling = (
   if (sorted.size !== 1 || one === undefined) return undefined;
   const digits = one.split(",").map(Number);
   if (digits.some((digit) => has(out, digit))) return undefined;
+  if (digits.length === new Set(digits).size) return digitsSaid(digitsOf(digits));
   const list = [...new Set(digits)].map((digit) => {
     const times = digits.filter((other) => other === digit).length;
-    const one = digits.length === new Set(digits).size ? `${digit}` : aDigit(digit);
-    return times === 1 ? one : `${counted(times)} ${digit}s`;
+    return times === 1 ? aDigit(digit) : `${counted(times)} ${digit}s`;
   });
   return listed(list);
 };
@@ -68,11 +68,9 @@ const byFilling = (total: number, cells: readonly Cell[], out: Digits, asked: As
   const settled = cells.reduce((sum, cell) => sum + (digitIn(cell, asked) ?? 0), 0);
   const said = onlyFilling(open, out, asked, (digits) => digits.reduce((sum, digit) => sum + digit, settled) === total);
   if (said === undefined) return undefined;
-  const whose =
-    settled > 0 || open.length < cells.length
-      ? `the other ${counted(open.length)}`
-      : `its ${counted(open.length)} cells`;
-  return `${whose} make ${total - settled}, and that can only be ${said}`;
+  // The clue's own name says what all of it makes.
+  if (settled === 0 && open.length === cells.length) return `it can only be ${said}`;
+  return `the other ${counted(open.length)} make ${total - settled}, and that can only be ${said}`;
 };
 
 /** Settled digits that add up, where there are several of them: "2 and 4 make 6". */
@@ -85,7 +83,7 @@ const bySettled = (total: number, rest: readonly Cell[], out: Digits, asked: Ask
   return `${list} make ${made}, which leaves ${total - made}`;
 };
 
-/** Why cells that add up to a total rule digits out. */
+/** Why cells that add up to a total rule digits out; "it" is what they are, a clue that is named by its total. */
 export const becauseOfTotal = (cells: readonly Cell[], total: number, asked: Asked): string | undefined =>
   forAll(asked, (cell, out) => {
     const rest = cells.filter((other) => other !== cell);

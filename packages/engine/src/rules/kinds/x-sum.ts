@@ -81,7 +81,7 @@ const notFollowing = (clue: XSum, asked: Asked, cell: Cell, out: Digits): string
 const notCounted = ({ cells, sum }: XSum, asked: Asked): string | undefined => {
   const first = digitIn(cells[0]!, asked);
   const said = first === undefined ? undefined : becauseOfTotal(cells.slice(0, first), sum, asked);
-  return said === undefined ? undefined : `only ${counted(first!)} cells count, and ${said}`;
+  return said === undefined ? undefined : `only ${counted(first!)} cells count, and ${said.replace(/^it /, "they ")}`;
 };
 
 /** Whether the first X digits can add up to this: of all rows so far, the sums behind the first cell, as bits. */

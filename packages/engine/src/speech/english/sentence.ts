@@ -46,6 +46,12 @@ export const isSayable = (parts: readonly Part[]): boolean => {
   return all.length <= 3 && all.every((one) => wordsIn(one) <= mostWords) && wordsIn(textOf(parts)) <= mostInLine;
 };
 
+/** Sentences that can be followed by a reader. */
+export const isReadable = (parts: readonly Part[]): boolean => {
+  const all = textOf(parts).split(/(?<=[.?!])\s+/);
+  return all.length <= 3 && all.every((one) => wordsIn(one) <= 2 * mostWords);
+};
+
 /** A reason cut before its last "and". */
 const inTwo = (said: string): readonly [string, string?] => {
   const cut = said.lastIndexOf(", and ");

@@ -8,7 +8,7 @@ import { type Part, textOf, wordsIn } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { concluded, explained, isSayable, mostWords, sentence, sentences } from "../sentence.ts";
+import { concluded, explained, isReadable, isSayable, mostWords, sentence, sentences } from "../sentence.ts";
 import { eitherCase } from "./either-case.ts";
 import { jointReason } from "./joint-reasons.ts";
 import { premisesOf, reasonOf, takenBy } from "./reasons.ts";
@@ -234,7 +234,7 @@ const twins = (telling: Telling, ruled: Part, cell: Cell, twin: Cell): Part[] =>
         : conclusion(telling);
   const of = { cells: namesOf(board, [twin]) };
   if (nouns.style === "placed")
-    return sentence(because(`${nouns.cell(twin)} is ${said}`, of), ", so by ", ruled, " ", ends);
+    return sentence("by ", ruled, ": ", because(`${nouns.cell(twin)} is ${said}`, of), ", so ", ends);
   return sentence(because("its twin on ", of), ruled, ` is ${said}, so `, ends);
 };
 
@@ -254,8 +254,8 @@ const across = (telling: Telling, rule: string, ruled: Part, known: Known): Part
   const here = place
     ? so(`${nouns.cell(place[0])} is ${aDigit(place[1])}`, { cells: namesOf(board, [place[0]]) })
     : conclusion(telling);
-  const by = ruled.text === "it" ? [", so "] : [", so by ", ruled, " "];
-  return sentence(because(`${nouns.cell(other)} is ${said}`, names), ...by, here);
+  const by = ruled.text === "it" ? [] : ["by ", ruled, ": "];
+  return sentence(...by, because(`${nouns.cell(other)} is ${said}`, names), ", so ", here);
 };
 
 /** A name of more words than this is cut to its noun when the drawing shows which one is meant. */
@@ -281,6 +281,14 @@ const ofHouse = ({ deduction, nouns, board }: Telling, rule: string): Part | und
   return because(`this ${nouns.sort(house)}'s ${called ?? noun}`, { rule });
 };
 
+/** Whether what is left of all the clue's cells alike is all that there is to say: not more than it can be said in. */
+const isAboutAll = (telling: Telling, rule: string): boolean => {
+  const { removes, places } = telling.deduction;
+  const cells = telling.board.rule(rule)!.cells;
+  const lefts = new Set(cells.map((cell) => leftIn(telling, cell)));
+  return places.size === 0 && removes.size === cells.length && lefts.size === 1 && count([...lefts][0]!) <= 3;
+};
+
 /** The clue with the reason that its kind gives, where there is one that can be said. */
 const reasoned = (telling: Telling, rule: string, known: Known): Part[] | undefined => {
   const { removes, because } = telling.deduction;
@@ -294,7 +302,11 @@ const reasoned = (telling: Telling, rule: string, known: Known): Part[] | undefi
   const of = { rule };
   if (first.length > 0) return explained([], said, of, end, first);
   const ruled = own ?? ruledOf(telling, rule, false);
-  return explained([ruled, ": "], said, of, end) ?? explained([], said, of, end, sentence("take ", ruled));
+  const [, itself] = /^it (.*)$/s.exec(said) ?? [];
+  if (itself !== undefined && isAboutAll(telling, rule)) return sentence(ruled, " ", thatLeaves(telling));
+  const short =
+    itself === undefined ? explained([ruled, ": "], said, of, end) : explained([ruled, " "], itself, of, end);
+  return short ?? explained([], said, of, end, sentence("take ", ruled));
 };
 
 /** One clue, with what stands on it and what is known of its cells. */
@@ -379,12 +391,14 @@ export const joint: Phrase = (telling) => {
   const { rules, houses } = deduction.because;
   const whole = houses.find((id) => board.house(id)!.complete);
   const names = [...clueNames(telling, rules), ...(whole === undefined ? [] : [nouns.house(whole)])];
+  // Places have long names: what is read may be longer than what is said in one breath.
+  const fits = nouns.style === "placed" ? isReadable : isSayable;
   const reason = jointReason(telling, clueNames(telling, rules), conclusion(telling));
-  if (reason && isSayable(reason)) return reason;
+  if (reason && fits(reason)) return reason;
   const either = eitherCase(telling, conclusion(telling));
-  if (either && isSayable(either)) return either;
+  if (either && fits(either)) return either;
   const elsewhere = otherwise(telling, names);
-  if (elsewhere && isSayable(elsewhere)) return elsewhere;
+  if (elsewhere && fits(elsewhere)) return elsewhere;
   const { open } = knownOf(telling);
   const of = rules[0] === undefined ? { house: whole! } : { rule: rules[0] };
   return sentences(
@@ -438,7 +452,7 @@ const whyOfLeftover = (telling: Telling): string | undefined => {
   if (inside.length > 0 && out.length > 0) return undefined;
   const [cells, sum] = out.length === 0 ? [inside, total - made] : [out, made - total];
   const said = becauseOfTotal(cells, sum, { ...premisesOf(telling), removes: takenBy(telling) });
-  return said?.replace(/^its \w+ cells make \d+, and /, "");
+  return said?.replace(/^it /, "that ");
 };
 
 /** A house's total against the sums in it. */

@@ -163,7 +163,7 @@ test("frame sum: two different digits make 4 as 1 + 3 only", () =>
       removes: { r1c1: [2, 4, 5, 6] },
       houses: ["row/1"],
     }).pointing,
-  ).toBe("This row's frame sum of 4: its two cells make 4, and that can only be 1 and 3. So this can only be 1 or 3."));
+  ).toBe("This row's frame sum of 4 can only be 1 and 3, so this can only be 1 or 3."));
 
 test("product cage: 12 / 5 is not whole, and 12 / 1 is no digit", () =>
   expect(said({ rule: "product-cage: { cells: r1c1 r1c2, product: 12 }", removes: { r1c1: [1, 5] } }).pointing).toBe(
@@ -182,14 +182,49 @@ test("product cage: 2 x 3 x 4 is 24, and twice that is more than 36", () =>
 test("little killer: three digits make 4 as 1 + 1 + 2 only", () =>
   expect(
     said({ rule: "little-killer: { cells: r1c3 r2c2 r3c1, sum: 4 }", removes: { r2c2: [3, 4, 5, 6] } }).pointing,
-  ).toBe(
-    "This little killer of 4: its three cells make 4, and that can only be two 1s and a 2. So this can only be 1 or 2.",
-  ));
+  ).toBe("This little killer of 4 can only be two 1s and a 2. So this can only be 1 or 2."));
 
 test("cage: two different digits make 4 as 1 + 3 only", () =>
   expect(said({ rule: "cage: { cells: r1c1 r1c2, sum: 4 }", removes: { r1c1: [2, 4, 5, 6] } }).pointing).toBe(
-    "This cage of 4: its two cells make 4, and that can only be 1 and 3. So this can only be 1 or 3.",
+    "This cage of 4 can only be 1 and 3, so this can only be 1 or 3.",
   ));
+
+test("cage: where both cells keep the same two digits, that is all there is to say", () =>
+  expect(
+    said({
+      rule: "cage: { cells: r1c1 r1c2, sum: 4 }",
+      removes: { r1c1: [2, 4, 5, 6], r1c2: [2, 4, 5, 6] },
+      facts: { r1c1: [1, 2, 3, 4, 5] },
+    }).pointing,
+  ).toBe("This cage of 4 leaves 1 and 3 for these two."));
+
+test.each([
+  ["an X", "xv-x: r1c1 r1c2", "By the X at row 1, columns 1 and 2: row 1, column 1 is a 4, so row 1, column 2 is a 6."],
+  [
+    "a palindrome",
+    "palindrome: r1c1 r1c2 r2c3 r3c2",
+    "By the palindrome at row 1, column 1: row 1, column 1 is a 4, so row 3, column 2 is a 4 too.",
+  ],
+])("%s, where places are named: first the clue, so that no two places run into one another", (_, rule, line) =>
+  expect(
+    said({
+      rule,
+      places: rule.startsWith("xv") ? { r1c2: 6 } : { r3c2: 4 },
+      facts: { r1c1: [4] },
+      givens: "{ r1c1: 4 }",
+    }).placed,
+  ).toBe(line),
+);
+
+test("a pair in a cage: 3 and 4 leave 3 for the other two of 10, which says more than that they are nowhere else", () =>
+  expect(
+    said({
+      rule: "cage: { cells: r1c1 r2c1 r2c2 r1c2, sum: 10 }",
+      technique: "naked-pair",
+      facts: { r2c1: [3, 4], r2c2: [3, 4] },
+      removes: { r1c1: [3, 4, 5, 6] },
+    }).pointing,
+  ).toBe("3 and 4 fill these two cells in this cage of 10, so this can only be 1 or 2."));
 
 test("sum line: no run of 3 holds a 4", () =>
   expect(said({ rule: "sum-line: { cells: r1c1 r1c2, sum: 3 }", removes: { r1c1: [4, 5, 6] } }).pointing).toBe(
@@ -215,11 +250,9 @@ test("the only place by a clue: beside 4, 5 and 6 a sum of 5 is 2 + 3, and the c
     houses: ["row/1"],
     givens: "{ r1c1: 4, r1c2: 5, r1c3: 6 }",
   });
-  expect(pointing).toBe(
-    "This frame sum of 5 can't have the 1 of this row: its two cells make 5. That can only be 2 and 3, so it's here.",
-  );
+  expect(pointing).toBe("This frame sum of 5 can't have the 1 of this row: it can only be 2 and 3. So it's here.");
   expect(placed).toBe(
-    "The frame sum of 5 at row 1, columns 6 and 5 can't have the 1 of row 1. Its two cells make 5, and that can only be 2 and 3. So it is in row 1, column 4.",
+    "The frame sum of 5 at row 1, columns 6 and 5 can't have the 1 of row 1. It can only be 2 and 3, so it is in row 1, column 4.",
   );
 });
 

@@ -8,7 +8,7 @@ import { type Part, wordsIn } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { sentence } from "../sentence.ts";
+import { concluded, sentence } from "../sentence.ts";
 
 const goneIn = ({ deduction }: Telling): Digits => [...deduction.removes.values()].reduce<Digits>(either, none);
 const targets = ({ deduction }: Telling): Cell[] => [...deduction.removes.keys()];
@@ -117,8 +117,12 @@ export const nakedSet: Phrase = (telling) => {
   const [rule] = deduction.because.rules;
   const where = house ? nouns.house(house) : nouns.rule(rule!);
   const gone = goneIn(telling);
+  const fill = `${digitsSaid(digits)} fill ${nouns.cells(cells)}`;
+  // A total takes more from the rest of its cells than what is filled in already.
+  if (!house && without(gone, digits) !== none)
+    return concluded([because(`${fill} in ${where}`, { rule: rule! })], undefined, outcome(telling));
   return sentence(
-    because(`${digitsSaid(digits)} fill ${nouns.cells(cells)}`, { cells: namesOf(board, cells) }),
+    because(fill, { cells: namesOf(board, cells) }),
     ", so ",
     so(
       gone === digits ? `they're nowhere else in ${where}` : `${where} has no other ${digitsSaid(gone, "or")}`,
