@@ -1,11 +1,18 @@
+import { type Board, cellNamed, nounsFor } from "@solvewright/engine";
 import { type Cut, showTimes } from "../take/show-times.ts";
 import { hasSaid, saidIn } from "../transcript/said.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { oneLine } from "./texts.ts";
 import { clock } from "./times.ts";
 
-const movedLine = ({ what, at, to }: Cut): string =>
-  `- ${clock(at)} in the take: ${oneLine(what)}, ${to === undefined ? "dropped" : `moved to ${clock(to)} in the video`}`;
+/** A cell as it is said, whatever else as it is. */
+const said = (board: Board, what: string): string => {
+  const cell = cellNamed(board.canvas, what);
+  return cell === undefined ? oneLine(what) : nounsFor(board, "placed").cell(cell);
+};
+
+const movedLine = (board: Board, { what, at, to }: Cut): string =>
+  `- ${clock(at)} in the take: ${said(board, what)}, ${to === undefined ? "dropped" : `moved to ${clock(to)} in the video`}`;
 
 const cutWords = (show: Show): string[] =>
   hasSaid(show)
@@ -16,7 +23,7 @@ const cutWords = (show: Show): string[] =>
 const unsettled = ({ board, solution }: Show, settled: ReadonlyMap<string, number>): string[] => {
   const cells = board.canvas.names.filter((name, cell) => !board.puzzle.givens.has(cell) && !settled.has(name));
   return Object.keys(solution).length > 0 && cells.length > 0
-    ? [`Never settled in the take: ${cells.join(", ")}.`]
+    ? [`Never settled in the take:\n\n${cells.map((cell) => `- ${said(board, cell)}`).join("\n")}`]
     : [];
 };
 
@@ -29,7 +36,7 @@ export const cutList: Deliverable = {
   make: (show) => {
     const { cut, moments } = showTimes(show);
     // The draft's lines are no concern of a video whose words are known.
-    const moved = cut.filter(({ to }) => to !== undefined || !hasSaid(show)).map(movedLine);
+    const moved = cut.filter(({ to }) => to !== undefined || !hasSaid(show)).map((one) => movedLine(show.board, one));
     const words = cutWords(show);
     return `${[
       moved.length > 0 ? `In a cut\n\n${moved.join("\n")}` : "Nothing of the running order lies in a cut.",

@@ -7,7 +7,10 @@ import { planned } from "../../../engine/test-kit/planned.ts";
 import { performed } from "../../../engine/test-kit/presenter.ts";
 import { randomFrom } from "../../../engine/test-kit/random.ts";
 import { captionsVtt, draftVtt } from "../deliverables/captions.ts";
+import { chapters } from "../deliverables/chapters.ts";
 import { cuesOf } from "../deliverables/cues.ts";
+import { cutList } from "../deliverables/cut-list.ts";
+import { description } from "../deliverables/description.ts";
 import { momentsOf } from "../deliverables/moments.ts";
 import type { Show } from "../deliverables/show.ts";
 import { saidIn } from "../transcript/said.ts";
@@ -85,6 +88,48 @@ test.each(seeds)("seed %i: an act starts after the last act's digits and before 
     expect(start).toBeLessThanOrEqual(inVideo(first) + 1e-6);
     if (k > 0) expect(start).toBeGreaterThanOrEqual(inVideo(acts[k]!.to) - 1e-6);
   });
+});
+
+const seconds = (stamp: string): number => stamp.split(":").reduce((all, part) => all * 60 + Number(part), 0);
+
+test.each(seeds)(
+  "seed %i: the files' chapters start between the last act's digits and their own, in the cut take",
+  (seed) => {
+    const { show, acts, settled, inVideo } = recordedFrom(seed);
+    const inVtt = [...(chapters.make(show, { page: "" }) as string).matchAll(/^(\S+) --> \S+\n(.*)$/gm)];
+    const inText = [...(description.make(show, { page: "" }) as string).matchAll(/^(\d+(?::\d\d)+) (.*)$/gm)];
+    const starts = inVtt.map(([, at, title]) => [title, Math.floor(seconds(at!) + 1e-6)]);
+    expect(inText.map(([, at, title]) => [title, seconds(at!)])).toEqual(starts);
+    for (const [, at, title] of inVtt) {
+      const k = plan.acts.findIndex((act) => act.title === title);
+      if (k < 0) continue;
+      const cells = plan.steps.filter(({ n }) => plan.acts[k]!.beats.some(({ steps }) => steps.includes(n)));
+      const first = Math.min(...cells.flatMap(({ places }) => Object.keys(places)).map((cell) => settled.get(cell)!));
+      // When the rules are over, no entry tells.
+      if (k > 0) expect(seconds(at!)).toBeGreaterThanOrEqual(inVideo(acts[k]!.to) - 1e-3);
+      expect(seconds(at!)).toBeLessThanOrEqual(inVideo(first) + 1e-3);
+    }
+    expect(inVtt[0]!.slice(1)).toEqual(["00:00:00.000", plan.rules.title]);
+  },
+);
+
+test.each(seeds)("seed %i: an act that the cuts leave 10 s and more of is a chapter", (seed) => {
+  const { show, acts, inVideo } = recordedFrom(seed);
+  const titles = showTimes(show).chapters.map(({ title }) => title);
+  // From its first word to its last digit: the chapter is at least as long as that.
+  plan.acts.forEach(({ title }, k) => {
+    const { from, to } = acts[k + 1]!;
+    const before = k === 0 ? 0 : inVideo(acts[k]!.from);
+    const isLong = inVideo(to) - inVideo(from) >= 25 && inVideo(from) - before >= 25;
+    if (isLong) expect(titles).toContain(title);
+  });
+});
+
+test("cells in a cut are named as they are said", () => {
+  const { show } = recordedFrom(3);
+  const text = cutList.make(show, { page: "" }) as string;
+  expect(text).toMatch(/in the take: row \d, column \d, moved to/);
+  expect(text).not.toMatch(/\br\d+c\d+/);
 });
 
 /** Numbered words, one every 0.6 s from the slate on. */
