@@ -60,6 +60,10 @@ describe("the note", () => {
     expect(text).toContain("sheet to print");
     expect(text).not.toContain("page to try it on");
   });
+  test("a minute is one minute", () => {
+    const show = showBy(named("granted"), { date });
+    expect(note({ ...show, plan: { ...show.plan, seconds: 50 } })).toContain("about one minute for it");
+  });
   test("leaves a place for a day that is not known", () => expect(note(showBy(named("granted")))).toContain("[date]"));
   test("is not to be sent before the setter has agreed", () =>
     expect(note(showBy(named("asked"), { date }))).toMatch(/^Not to be sent yet/));

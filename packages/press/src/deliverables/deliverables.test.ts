@@ -81,6 +81,10 @@ rules:
   });
   test("a description has no date in it and waits for none", () =>
     expect(packFiles.find(({ name }) => name === "description.txt")!.needs).not.toContain("date"));
+  test("givens are told apart by more than the commas in their places", () =>
+    expect(textOf("walkthrough.md")).toContain(
+      "Given: 1 in row 1, column 1; 2 in row 1, column 2; 4 in row 1, column 4;",
+    ));
   test("the walkthrough numbers the rules and goes on with the beats", () => {
     const numbers = [...textOf("walkthrough.md").matchAll(/^\*\*(\d+)\.\*\* /gm)].map(([, n]) => Number(n));
     expect(numbers).toEqual(numbers.map((_, k) => k + 1));

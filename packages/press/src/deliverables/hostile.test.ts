@@ -11,6 +11,7 @@ import { dataMark, titleMark } from "../page/page-of.ts";
 import { a4 } from "../paper/paper.ts";
 import type { Recorded } from "../take/recorded.ts";
 import { correctedPage, erratumText, pinnedText } from "./erratum/erratum.ts";
+import { readMeOf } from "./read-me.ts";
 import type { Show } from "./show.ts";
 import { withoutTurns } from "./texts.ts";
 
@@ -113,6 +114,15 @@ test("the judge knows harm when it sees it", () => {
   expect(harmsInFile("a.md", harm)).toHaveLength(2);
   expect(harmsInFile("a.vtt", "00:00:01.000 --> 00:00:02.000\nx --> <i>")).toHaveLength(1);
   expect(harmsInFile("a.pdf", Buffer.from("/URI (javascript:x) /JS"))).toHaveLength(2);
+});
+
+test("a name is credited in one line, whatever it holds", () => {
+  const show = showWith("Ivo\n\nLang", "https://example.org/");
+  for (const name of ["description.txt", "rules.txt", "walkthrough.md"]) {
+    const text = packFiles.find((file) => file.name === name)!.make(show, assets) as string;
+    expect([name, /[bB]y Ivo Lang \(https:\/\/example\.org\/\)/.test(text)]).toEqual([name, true]);
+  }
+  expect(readMeOf(packFiles, show).split("\n")[0]).toBe("Ivo Lang, by Ivo Lang (https://example.org/)");
 });
 
 test("in pages the words are shown as they are", () => {

@@ -1,4 +1,5 @@
-import { counted, listed, type Setter } from "@solvewright/engine";
+import { listed, type Setter } from "@solvewright/engine";
+import { plural } from "./plural.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { oneLine } from "./texts.ts";
 import { consentTo, isAgreed, type Use, uses } from "./wanted.ts";
@@ -79,7 +80,7 @@ const noteTo = (show: Show, setter: Setter): string => {
   const minutes = Math.max(1, Math.round(show.plan.seconds / 60));
   return [
     `Dear ${oneLine(setter.name)},`,
-    `${titleOf(show)} airs on ${show.date ?? "[date]"}. We take about ${counted(minutes)} minutes for it, and say why each digit goes where it goes.`,
+    `${titleOf(show)} airs on ${show.date ?? "[date]"}. We take about ${plural(minutes, "minute")} for it, and say why each digit goes where it goes.`,
     `You are named at the start and in the description.${also.length > 0 ? ` With the video ${also.length > 1 ? "come" : "comes"} ${listed(also)}, with your name on ${also.length > 1 ? "both" : "it"}.` : ""} If your name or link should read otherwise, tell me and I will change it.`,
     "Thank you for letting us have it.\n[your name]",
   ].join("\n\n");

@@ -6,7 +6,6 @@ import {
   digitsOf,
   digitsSaid,
   type Grid,
-  listed,
   nounsFor,
   type Place,
   type RuleInstance,
@@ -91,7 +90,7 @@ const givensText = (board: Board): string[] => {
   const { givens } = board.puzzle;
   const nouns = nounsFor(board, "placed");
   if (givens.size === 0) return ["No digit is given."];
-  return [`Given: ${listed([...givens].map(([cell, digit]) => `${digit} ${nouns.here(cell)}`))}.`];
+  return [`Given: ${[...givens].map(([cell, digit]) => `${digit} ${nouns.here(cell)}`).join("; ")}.`];
 };
 
 /** All that is drawn, for someone who does not see it: grids, shared cells, givens, clues. A paragraph each. */

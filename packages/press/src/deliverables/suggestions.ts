@@ -1,13 +1,12 @@
 import { type Board, capital, counted, listed } from "@solvewright/engine";
 import { byWords } from "./credit.ts";
+import { plural } from "./plural.ts";
 import { ruleNames } from "./rule-names.ts";
 import type { Deliverable, Show } from "./show.ts";
 import { oneLine } from "./texts.ts";
 
 /** Longest title and longest short text that sites take, in characters (common practice). */
 const most = { title: 100, text: 280 };
-
-const plural = (count: number, noun: string): string => `${counted(count)} ${noun}${count === 1 ? "" : "s"}`;
 
 /** "two grids that share nine cells", "one 9 by 9 grid". */
 const gridsSaid = ({ puzzle: { grids }, canvas }: Board): string => {

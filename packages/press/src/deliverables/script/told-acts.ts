@@ -1,6 +1,7 @@
-import { type Board, cellNamed, counted, type Nouns, nounsFor, type Part, type PlanBeat } from "@solvewright/engine";
+import { type Board, cellNamed, type Nouns, nounsFor, type Part, type PlanBeat } from "@solvewright/engine";
 import { type LetteredReason, lettersOf } from "../../step/letters.ts";
 import { type Entries, entriesOf } from "../entries.ts";
+import { plural } from "../plural.ts";
 import type { Show } from "../show.ts";
 import { clock, timesOf } from "../times.ts";
 
@@ -80,10 +81,8 @@ export const toldActs = (show: Show): readonly ToldAct[] => {
   return [{ title: plan.rules.title, beats: rules }, ...acts];
 };
 
-const several = (count: number, noun: string): string => `${counted(count)} ${noun}${count === 1 ? "" : "s"}`;
-
 /** "11:24 in all: six rules and 45 beats." */
 export const lengthOf = ({ plan }: Show): string => {
   const beats = plan.acts.reduce((sum, act) => sum + act.beats.length, 0);
-  return `${clock(plan.seconds)} in all: ${several(plan.rules.lines.length, "rule")} and ${several(beats, "beat")}.`;
+  return `${clock(plan.seconds)} in all: ${plural(plan.rules.lines.length, "rule")} and ${plural(beats, "beat")}.`;
 };
