@@ -36,6 +36,13 @@ describe("what is entered and marked at a beat", () => {
     ]));
   test("where there is one grid it is not named", () =>
     expect(said(one, { r1c1: 1, r2c2: 2 })).toEqual(["Enter 1 in row 1, column 1; 2 in row 2, column 2."]));
+  test("where there is one grid a digit's places are told as well", () => {
+    const row = { digit: 4, house: "mill/row/2", cells: ["r2c2", "r2c3"] };
+    const box = { digit: 3, house: "mill/region/a", cells: ["r1c1", "r2c1"] };
+    expect(said(one, {}, { cells: {}, spots: [row, box] })).toEqual([
+      "Mark the 4 of row 2 in columns 2 and 3; the 3 of the top left box in column 1, rows 1 and 2.",
+    ]);
+  });
   test("cells with the same marks are said together, after the digits", () =>
     expect(said(two, { r5c6: 3 }, { cells: { r6c5: [1, 2], r6c6: [1, 2], r5c5: [2, 4] }, spots: [] })).toEqual([
       "In the yard, enter 3 in row 3, column 4.",

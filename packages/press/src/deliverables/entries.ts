@@ -16,7 +16,8 @@ interface Entry {
   said(nouns: Nouns): string;
 }
 
-const withoutEnd = (text: string, end: string): string => (text.endsWith(end) ? text.slice(0, -end.length) : text);
+const withoutEnd = (text: string, end: string): string =>
+  end && text.endsWith(end) ? text.slice(0, -end.length) : text;
 
 /** "the 6 of column 8 of the mill in rows 7 and 8": neither the line nor the grid is said twice. */
 const spotSaid = ({ house, cells, board }: Nouns, digit: number, id: string, places: readonly Cell[]): string => {

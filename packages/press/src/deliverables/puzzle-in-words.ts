@@ -67,6 +67,10 @@ const sharedText = ({ puzzle: { grids }, canvas }: Board): string[] =>
 
 const inOrder = ({ kind }: RuleInstance): boolean => kind.body.gesture === "drag";
 
+/** Cells of an area as one reads, since they have no order. */
+const readAlong = ({ kind, cells }: RuleInstance): Cell[] =>
+  kind.body.gesture === "sweep" ? [...cells].sort((a, b) => a - b) : [...cells];
+
 /** "row 6, column 1; row 7, column 1 of the mill": one after the other, each grid named behind the last in it. */
 const pathText = ({ puzzle }: Board, cells: readonly Cell[], nameOf: (cell: Cell) => string): string =>
   cells
@@ -82,7 +86,7 @@ const pathText = ({ puzzle }: Board, cells: readonly Cell[], nameOf: (cell: Cell
 export const clueText = (board: Board, rule: RuleInstance): string => {
   const nouns = nounsFor(board, "placed");
   const { called, noun } = nouns.words(rule.id);
-  const cells = inOrder(rule) ? pathText(board, rule.cells, nouns.cell) : nouns.cells(rule.cells);
+  const cells = inOrder(rule) ? pathText(board, rule.cells, nouns.cell) : nouns.cells(readAlong(rule));
   return `${capital(called ?? noun)}: ${cells}.`;
 };
 

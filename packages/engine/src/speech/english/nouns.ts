@@ -62,8 +62,11 @@ const placedCells = (board: Board, cells: readonly Cell[], spoken?: number): str
   const groups = [...rows].map(
     ([row, inRow]) => `row ${row}, ${inRow.length > 1 ? "columns" : "column"} ${listed(inRow)}`,
   );
-  return `${listed(groups)}${inGrid(board, grid)}`;
+  return `${groups.length > 2 ? inSemicolons(groups) : listed(groups)}${inGrid(board, grid)}`;
 };
+
+/** "row 5, column 8; row 6, column 7; and row 7, column 7": places that have commas in them already. */
+const inSemicolons = (places: readonly string[]): string => `${places.slice(0, -1).join("; ")}; and ${places.at(-1)}`;
 
 const third = (index: number, of: number, names: readonly [string, string, string]): string | undefined =>
   of === 1 ? "" : index === 0 ? names[0] : index === of - 1 ? names[2] : of === 3 ? names[1] : undefined;
@@ -129,14 +132,20 @@ const wordsOf = (board: Board, id: string): Words => {
   return rule.kind.words(rule.instance);
 };
 
+const inReadingOrder = (cells: readonly Cell[]): Cell[] => [...cells].sort((a, b) => a - b);
+
+/** Cells of an area have no order, whatever that of the file is. */
+const isArea = ({ body }: { readonly body: { readonly gesture: string } }): boolean => body.gesture === "sweep";
+
 const placedRule = (board: Board, id: string, spoken?: number): string => {
   const { called, noun, at } = wordsOf(board, id);
-  const isPair = board.rule(id)!.cells.length === 2;
+  const { cells, kind } = board.rule(id)!;
+  const isPair = cells.length === 2;
   const place =
     at.length === 0
       ? ""
       : isPair
-        ? ` at ${placedCells(board, at, spoken)}`
+        ? ` at ${placedCells(board, isArea(kind) ? inReadingOrder(at) : at, spoken)}`
         : ` at ${placedCell(board, at[0]!, spoken)}`;
   return `the ${called ?? noun}${place}`;
 };

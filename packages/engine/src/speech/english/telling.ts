@@ -6,12 +6,13 @@ import { nounsFor } from "./nouns.ts";
 
 const placesOf = (steps: readonly Deduction[]): number[] => steps.flatMap(({ places }) => [...places.values()]);
 
-/** The house that holds all cells that the steps settle, a box before a row or column. */
+/** The house that holds all cells that the steps settle: one that the steps speak of, else a box before a row or column. */
 const commonHouse = (board: Board, steps: readonly Deduction[]): string | undefined => {
   const cells = steps.flatMap(({ places }) => [...places.keys()]);
-  return cells.length === 0
-    ? undefined
-    : board.houses.find((house) => cells.every((cell) => house.cells.includes(cell)))?.id;
+  if (cells.length === 0) return undefined;
+  const holding = board.houses.filter((house) => cells.every((cell) => house.cells.includes(cell)));
+  const spoken = new Set(steps.flatMap(({ because }) => because.houses));
+  return (holding.find(({ id }) => spoken.has(id)) ?? holding[0])?.id;
 };
 
 /** "the 3 and 5", "four digits": as many as a name has room for. */

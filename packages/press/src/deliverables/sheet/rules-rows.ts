@@ -16,10 +16,17 @@ export const ruleScales = [1.25, 1.1, 1] as const;
 
 const scaled = (style: Style, scale: number): Style => ({ ...style, size: style.size * scale });
 
+/** A rule of no more lines than this is not parted between columns. */
+const mostTogether = 6;
+
+const together = (rows: readonly Row[]): Row[] =>
+  rows.map((row, k) => (k < rows.length - 1 ? { ...row, keepsWithNext: true } : row));
+
 const rule = (title: string, says: readonly string[], { width, scale }: Measure): Row[] => {
   const [lead, plain] = [scaled(styles.lead, scale), scaled(styles.text, scale)];
   const texts = says.map((text, k): Run => ({ text: oneLine(text), style: plain, before: k === 0 ? 4 : 0 }));
-  return [...paragraph([{ text: oneLine(title), style: lead }, ...texts], width), space(6 * scale)];
+  const rows = paragraph([{ text: oneLine(title), style: lead }, ...texts], width);
+  return [...(rows.length > mostTogether ? rows : together(rows)), space(6 * scale)];
 };
 
 /** The rules for paper: the name of each, then its sentence; what missing marks mean; what the setter adds. */

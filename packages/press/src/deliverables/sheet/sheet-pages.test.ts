@@ -1,7 +1,9 @@
 import { type Board, compile } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { expect, test } from "vitest";
+import { balancedHeight, columnsOf } from "../../paper/columns.ts";
 import { a4, letter, margin } from "../../paper/paper.ts";
+import { rulesRows } from "./rules-rows.ts";
 import { sheetPages } from "./sheet-pages.ts";
 
 const boardOf = (text: string): Board => compile(puzzleOf(`puzzle: 1\ntitle: Low Water\n${text}\n`));
@@ -72,4 +74,15 @@ test("the puzzle's sheet has empty cells, the solution's a digit in each", () =>
   const digits = (pages: readonly string[]): number => (pages.join().match(/>3<\/text>/g) ?? []).length;
   expect(digits(sheetPages({ board, paper: a4 }))).toBe(0);
   expect(digits(sheetPages({ board, paper: a4, settled, after: "the solution" }))).toBeGreaterThanOrEqual(16);
+});
+
+test("no rule of a few lines is parted between columns", () => {
+  const board = boardOf(
+    `grids: [${grid(6)}]\nrules:\n  - sandwich: { row: 1, sum: 4 }\n  - { thermometer: r1c1-r1c3 }\n  - { palindrome: r2c1-r2c3 }`,
+  );
+  const rows = rulesRows(board, { width: 150, scale: 1.25 });
+  const columns = columnsOf(rows, [balancedHeight(rows, 2)]);
+  expect(columns).toHaveLength(2);
+  for (const column of columns) expect(column.at(-1)!.keepsWithNext ?? false).toBe(false);
+  expect(rows.filter(({ keepsWithNext }) => keepsWithNext).length).toBeGreaterThan(3);
 });
