@@ -1,5 +1,5 @@
 /** The try-it page: solves one puzzle, which stands in the page as data. */
-import type { PageData } from "@solvewright/press";
+import { type Folded, type PageData, unfolded } from "@solvewright/press";
 import { appFor } from "./app/app.ts";
 import type { State } from "./app/state.ts";
 import { clockOf } from "./clock.ts";
@@ -12,7 +12,7 @@ import { pageView } from "./view/page-view.ts";
 const textIn = (id: string): string => document.getElementById(id)!.textContent!;
 
 const clock = clockOf(document, () => performance.now());
-const app = appFor(groundOf(JSON.parse(textIn("puzzle")) as PageData), clock.now);
+const app = appFor(groundOf(unfolded(JSON.parse(textIn("puzzle")) as Folded) as PageData), clock.now);
 
 const darkDevice = matchMedia("(prefers-color-scheme: dark)");
 const paint = ({ settings }: State): void => {

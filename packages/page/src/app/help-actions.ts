@@ -135,6 +135,7 @@ export const answered = (state: State, reply: Reply, { ground, at }: Moment): St
       return { ...state, helper: reply.sound ? "ready" : "unsound" };
     case "order":
       return reply.plan ? { ...state, plan: reply.plan } : state;
+    case "warm":
     case "learn":
       return state;
     case "nudge": {

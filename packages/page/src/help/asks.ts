@@ -14,6 +14,8 @@ export type Ask =
     }
   | { readonly ask: "why"; readonly position: Position; readonly cell: string; readonly digit: number }
   | { readonly ask: "check"; readonly position: Position }
+  /** Works something out that nobody asked for: code runs slowly at first, and then nobody waits for it. */
+  | { readonly ask: "warm" }
   /** Works out the show's running order, which takes long; a helper of its own does that. */
   | { readonly ask: "order" }
   | { readonly ask: "learn"; readonly plan: Plan };
@@ -47,7 +49,7 @@ export type Reply =
     }
   | { readonly reply: "check"; readonly wrong: readonly string[]; readonly settled: number; readonly open: number }
   | { readonly reply: "order"; readonly plan?: Plan }
-  | { readonly reply: "learn" };
+  | { readonly reply: "warm" | "learn" };
 
 export type Posted = { readonly id: number } & Ask;
 export type Answered = { readonly id: number } & (Reply | { readonly failed: string });

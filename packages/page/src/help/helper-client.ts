@@ -32,6 +32,9 @@ const lineTo = (program: string, heard: (answer: Answered) => void): Line => {
 const failed = (state: State): State =>
   saying({ ...lacking(state, "asking"), remark: "Help has no answer to that." }, "Help has no answer to that.");
 
+/** Some puzzles take far longer; nobody's battery is spent on these. */
+const longestOrder = 120_000;
+
 /** Works out the show's running order in a worker of its own, and ends it. */
 const withOrder = (program: string, start: Ask, heard: (answer: Answered) => void): void => {
   const line = lineTo(program, (answer) => {
@@ -42,15 +45,21 @@ const withOrder = (program: string, start: Ask, heard: (answer: Answered) => voi
   });
   line.send(start);
   line.send({ ask: "order" });
+  setTimeout(line.close, longestOrder);
 };
+
+/** What warms the helper up may hold a question up that long, in milliseconds. */
+const longestWarmUp = 1000;
 
 /** Asks the helper whatever the state says is to be asked, and puts the answers into the state. */
 export const helperFor = async (app: App, packed: string): Promise<void> => {
   const start: Ask = { ask: "start", puzzle: app.ground.data.puzzle };
   const program = URL.createObjectURL(new Blob([await unpacked(packed)], { type: "text/javascript" }));
   let waiting: { readonly id: number; readonly ask: Ask } | undefined;
+  let warming: number | undefined;
 
   const heard = (answer: Answered): void => {
+    if (warming === answer.id) warming = undefined;
     const isAwaited = waiting?.id === answer.id;
     if (isAwaited) waiting = undefined;
     if ("failed" in answer) {
@@ -65,15 +74,24 @@ export const helperFor = async (app: App, packed: string): Promise<void> => {
     return fresh;
   };
   let line = begun();
+  warming = line.send({ ask: "warm" });
 
+  // What is no longer wanted is stopped: a worker has no other way.
+  const beginAgain = (): void => {
+    line.close();
+    warming = undefined;
+    line = begun();
+    learn();
+  };
   const ask = (asking: Ask | undefined): void => {
-    // What is no longer wanted is stopped: a worker has no other way.
-    if (waiting) {
-      line.close();
-      line = begun();
-      learn();
-    }
+    if (waiting) beginAgain();
     waiting = asking && { id: line.send(asking), ask: asking };
+    if (warming !== undefined) setTimeout(warmedEnough, longestWarmUp);
+  };
+  const warmedEnough = (): void => {
+    if (warming === undefined || !waiting) return;
+    beginAgain();
+    waiting = { ...waiting, id: line.send(waiting.ask) };
   };
   const learn = (): void => {
     const { plan } = app.state();

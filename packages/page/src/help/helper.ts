@@ -15,7 +15,6 @@ const planOf = ({ board, about }: Helped): Plan => {
 
 const empty = { settled: {}, marks: {}, spots: [] };
 
-/** Works something out that nobody asked for: code runs slowly at first, and then nobody waits for it. */
 const warmUp = (helped: Helped): void => {
   const { board, solution } = helped;
   if (!solution) return;
@@ -36,8 +35,10 @@ export const helperFor = (): Helper => {
     switch (ask.ask) {
       case "start":
         helped = helpedOf(ask.puzzle);
-        warmUp(helped);
         return { reply: "start", sound: helped.solution !== undefined };
+      case "warm":
+        warmUp(started());
+        return { reply: "warm" };
       case "nudge":
         return nudgeFor(started(), ask, plan);
       case "why":

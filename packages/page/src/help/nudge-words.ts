@@ -110,7 +110,7 @@ const housesSaid = ({ board }: Hinted, ids: readonly string[]): string => {
     return `${listed([...linesSaid("row", labels("row")), ...linesSaid("column", labels("column"))])}${of}`;
   });
   const others = houses.filter((house) => !isLine(house)).map(({ id }) => nounsFor(board, "placed").house(id));
-  return listed([...others, ...byGrid]);
+  return [listed(others), listed(byGrid)].filter((text) => text !== "").join(", and ");
 };
 
 /** "Its row in the yard and its column in the mill." */
@@ -147,6 +147,12 @@ const clueSaid = (board: Board, id: string): string => {
   return isOnly ? `the ${name}` : nounsFor(board, "placed").rule(id);
 };
 
+/** "Five cages together", "three clues together". */
+const manySaid = (board: Board, ids: readonly string[]): string => {
+  const plurals = [...new Set(ids.map((id) => board.rule(id)!).map(({ kind, instance }) => kind.words(instance).plural))];
+  return `${counted(ids.length)} ${plurals.length === 1 ? plurals[0] : "clues"} together`;
+};
+
 /** The clues, the house in which something follows, and what is known there: more would be the line itself. */
 const cluesSaid = (hinted: Hinted): string => {
   const { board, step } = hinted;
@@ -156,7 +162,7 @@ const cluesSaid = (hinted: Hinted): string => {
   const home = houses.find(
     (id) => board.house(id)!.cells.includes(cell!) && !whereSaid(hinted).includes(nouns.house(id)),
   );
-  const clues = rules.length > 2 ? [`${counted(rules.length)} clues together`] : rules.map((id) => clueSaid(board, id));
+  const clues = rules.length > 2 ? [manySaid(board, rules)] : rules.map((id) => clueSaid(board, id));
   return `${capital(listed([...clues, ...(home ? [nouns.house(home)] : []), ...knownSaid(hinted)]))}.`;
 };
 

@@ -1,4 +1,4 @@
-import { type Board, canvasOf, listed, type Place } from "@solvewright/engine";
+import { type Board, canvasOf, listed, type Place, type Point } from "@solvewright/engine";
 import { boardScene, boardSvg, type Extent, extentOf, grown, type RuleText, together } from "@solvewright/press";
 import type { Ground } from "../solve/ground.ts";
 import { curly } from "../words/curly.ts";
@@ -20,16 +20,27 @@ const windowOn = (a: Place, b: Place, index: number): Window => {
   return { row, column, down, across, cost: (down - 1) * 100 + (across > 1 ? 0 : 50) + index };
 };
 
-/** Two neighbouring cells of a clue, on which it can be seen best. */
+/** Where the numbers and letters of a clue stand; its lines may go on outside a window. */
+const writtenOn = (subject: Board, id: string): Point[] => {
+  const rule = subject.rule(id);
+  return (rule?.kind.marks(rule.instance) ?? []).flatMap((shape) => (shape.shape === "text" ? [shape.at] : []));
+};
+
+const isIn = ({ row, column, down, across }: Window, [x, y]: Point): boolean =>
+  x > column - 1 && x < column - 1 + across && y > row - 1 && y < row - 1 + down;
+
+/** Two neighbouring cells of a clue, or four round a corner, on which it can be seen best: what is written on it above all. */
 const windowsOn = (subject: Board, id: string): (Window & { readonly id: string })[] => {
+  const written = writtenOn(subject, id);
   const places = (subject.rule(id)?.cells ?? []).map((cell) => subject.canvas.places[cell]!);
   const pairs =
     places.length === 1
       ? [[places[0]!, places[0]!] as const]
-      : places.slice(1).map((to, k) => [places[k]!, to] as const);
+      : [...places.slice(1).map((to, k) => [places[k]!, to] as const), [places[0]!, places.at(-1)!] as const];
   return pairs
-    .map(([from, to], k) => ({ ...windowOn(from, to, k), id }))
-    .filter(({ down, across }) => down <= 2 && across <= 2);
+    .map(([from, to], k) => windowOn(from, to, k))
+    .filter(({ down, across }) => down <= 2 && across <= 2)
+    .map((window) => ({ ...window, id, cost: window.cost + (written.every((at) => isIn(window, at)) ? 0 : 1000) }));
 };
 
 /** The grids with these clues alone. */

@@ -1,6 +1,6 @@
 import { counted } from "@solvewright/engine";
 import { type SpotShape, spotHouse } from "../solve/entry.ts";
-import type { Ground } from "../solve/ground.ts";
+import { cellIn, type Ground } from "../solve/ground.ts";
 import type { Position } from "../solve/position.ts";
 
 /** "box" where the cell's region of that turn is one, else "region"; rows and columns by their own name. */
@@ -13,13 +13,19 @@ export const armedSaid = (ground: Ground, cell: string, shape: SpotShape, turn: 
   return house ? `Next digit: where ${house.said} can hold it.` : `No ${shapeSaid(ground, shape)} here.`;
 };
 
-/** The spot marks of the chosen cells, each with its house: "4: one of two cells of row 3 of the mill." */
+/** Where a spot mark says that its digit is, as far as the chosen cells show it. */
+const amongSaid = (ground: Ground, cells: readonly string[], chosen: readonly string[]): string => {
+  const isShown = cells.every((cell) => chosen.includes(cell));
+  const [only] = cells as [string, ...string[]];
+  if (cells.length > 1) return `one of ${isShown ? "these " : ""}${counted(cells.length)} cells`;
+  return isShown && chosen.length === 1 ? "this cell" : cellIn(ground, only).said;
+};
+
+/** The spot marks of the chosen cells, each with its house: "The 4 of row 3 of the mill is in one of these two cells." */
 export const spotsSaid = (ground: Ground, { spots }: Position, chosen: readonly string[]): string[] =>
   spots
     .filter(({ cells }) => cells.some((cell) => chosen.includes(cell)))
-    .map(({ digit, house, cells }) => {
-      const { said } = ground.houses.get(house)!;
-      return cells.length === 1
-        ? `The ${digit} of ${said} is in this cell.`
-        : `The ${digit} of ${said} is in one of these ${counted(cells.length)} cells.`;
-    });
+    .map(
+      ({ digit, house, cells }) =>
+        `The ${digit} of ${ground.houses.get(house)!.said} is in ${amongSaid(ground, cells, chosen)}.`,
+    );

@@ -23,12 +23,16 @@ const housesOf = (board: Board): HouseData[] => {
   }));
 };
 
+/** To a ten-thousandth of a cell, finer than any screen shows. */
+const rounded = <T>(shapes: T): T =>
+  JSON.parse(JSON.stringify(shapes, (_, part) => (typeof part === "number" ? Math.round(part * 1e4) / 1e4 : part)));
+
 const cluesIn = (board: Board): ClueData[] =>
   cluesOf(board).map(({ id, wholeGrid, shapes, tint }, k) => ({
     id,
     wholeGrid,
     cells: namesIn(board, board.rules[k]!.instance.cells),
-    shapes,
+    shapes: rounded(shapes),
     ...(tint ? { tint } : {}),
   }));
 

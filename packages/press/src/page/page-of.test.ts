@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { unfolded } from "./folded.ts";
 import type { PageData } from "./page-data.ts";
 import { dataMark, pageOf, titleMark } from "./page-of.ts";
 
@@ -17,7 +18,7 @@ const dataWith = (title: string): PageData => ({
   missing: [],
   unchecked: [],
 });
-const written = (page: string): unknown => JSON.parse(/json">(.*)<\/script>/s.exec(page)![1]!);
+const written = (page: string): unknown => unfolded(JSON.parse(/json">(.*)<\/script>/s.exec(page)![1]!));
 
 test.each(["Paper Mill", "</script><b>", "<!--", "$& and $1 and $`", `"'\\`, titleMark, dataMark, "\u2028 é"])(
   "a puzzle called %s comes out as it was put in",

@@ -1,4 +1,5 @@
 import { escaped } from "../svg/element.ts";
+import { folded } from "./folded.ts";
 import type { PageData } from "./page-data.ts";
 
 /** Stands in the built page where a puzzle's title and data belong. */
@@ -6,8 +7,8 @@ export const titleMark = "__solvewright_title__";
 export const dataMark = "__solvewright_puzzle__";
 const marks = new RegExp(`${titleMark}|${dataMark}`, "g");
 
-/** JSON that can stand in a script element: nothing in it ends the element or begins a comment. */
-const embedded = (data: PageData): string => JSON.stringify(data).replaceAll("<", "\\u003c");
+/** Folded JSON that can stand in a script element: nothing in it ends the element or begins a comment. */
+const embedded = (data: PageData): string => JSON.stringify(folded(data)).replaceAll("<", "\\u003c");
 
 /** The built page with a puzzle put in: one HTML file. */
 export const pageOf = (template: string, data: PageData): string => {

@@ -1,5 +1,6 @@
 import type { App } from "../../app/app.ts";
 import type { State } from "../../app/state.ts";
+import { curly } from "../../words/curly.ts";
 import { stuckSaid } from "../../words/help-words.ts";
 import { actButton } from "../act-button.ts";
 import { type Child, el } from "../el.ts";
@@ -18,8 +19,8 @@ const gradesElement = (app: App, { nudge: shown }: State, light: Light): HTMLEle
   return el(
     "dl",
     { class: "grades" },
-    grade("where to look", nudge.where),
-    grade("what to use", far >= 2 ? nudge.use : gradeButton(app, "Tell me more")),
+    grade("where to look", curly(nudge.where)),
+    grade("what to use", far >= 2 ? curly(nudge.use) : gradeButton(app, "Tell me more")),
     grade(
       "the line itself",
       far === 3

@@ -1,4 +1,4 @@
-import { aDigit } from "@solvewright/engine";
+import { aDigit, counted } from "@solvewright/engine";
 import type { App } from "../../app/app.ts";
 import { askable, askingWhy } from "../../app/help-actions.ts";
 import type { State } from "../../app/state.ts";
@@ -33,7 +33,7 @@ const digitButtons = (app: App, state: State): HTMLElement => {
 const stepsSaid = ({ why }: State): HTMLElement | undefined => {
   const { lines = [], steps = 0 } = why?.answer ?? {};
   return steps > lines.length
-    ? el("p", { class: "aside" }, `It takes ${steps} steps from here. The last of them:`)
+    ? el("p", { class: "aside" }, `It takes ${steps} steps from here. The last ${counted(lines.length)}:`)
     : undefined;
 };
 

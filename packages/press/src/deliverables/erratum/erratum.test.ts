@@ -1,6 +1,7 @@
 import { type Board, compile } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
+import { unfolded } from "../../page/folded.ts";
 import { dataMark, titleMark } from "../../page/page-of.ts";
 import { correctionsIn } from "./changes.ts";
 import { type Corrected, correctedPage, erratumText, pinnedText } from "./erratum.ts";
@@ -94,7 +95,7 @@ describe("the texts", () => {
 describe("the page that takes the place of the old one", () => {
   const page = `${titleMark}<script type="application/json">${dataMark}</script>`;
   const dataIn = (corrected: Corrected) =>
-    JSON.parse(/json">(.*)<\/script>/s.exec(correctedPage(corrected, { page }))![1]!) as Record<string, unknown>;
+    unfolded(JSON.parse(/json">(.*)<\/script>/s.exec(correctedPage(corrected, { page }))![1]!)) as Record<string, unknown>;
   test("knows under which name its progress was kept", () => {
     const was = boardOf({ givens: "r1c1: 2" });
     const before = dataIn({ was, now: was, verdict: "one", differ: 0, note: "x" });
