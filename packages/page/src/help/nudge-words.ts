@@ -149,7 +149,9 @@ const clueSaid = (board: Board, id: string): string => {
 
 /** "Five cages together", "three clues together". */
 const manySaid = (board: Board, ids: readonly string[]): string => {
-  const plurals = [...new Set(ids.map((id) => board.rule(id)!).map(({ kind, instance }) => kind.words(instance).plural))];
+  const plurals = [
+    ...new Set(ids.map((id) => board.rule(id)!).map(({ kind, instance }) => kind.words(instance).plural)),
+  ];
   return `${counted(ids.length)} ${plurals.length === 1 ? plurals[0] : "clues"} together`;
 };
 

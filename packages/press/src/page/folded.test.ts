@@ -23,5 +23,10 @@ test("what occurs again is written once, and so is what occurs in it", () => {
 });
 
 test("short values are left where they are", () => {
-  expect(folded([[1, 2], [1, 2]]).table).toEqual([]);
+  expect(
+    folded([
+      [1, 2],
+      [1, 2],
+    ]).table,
+  ).toEqual([]);
 });
