@@ -30,6 +30,15 @@ export const sumOf = (set: Digits): number => {
   return sum;
 };
 
+/** The digit d as 31 - d. */
+export const reversed = (set: number): number => {
+  let x = ((set >>> 1) & 0x55555555) | ((set & 0x55555555) << 1);
+  x = ((x >>> 2) & 0x33333333) | ((x & 0x33333333) << 2);
+  x = ((x >>> 4) & 0x0f0f0f0f) | ((x & 0x0f0f0f0f) << 4);
+  x = ((x >>> 8) & 0x00ff00ff) | ((x & 0x00ff00ff) << 8);
+  return (x >>> 16) | (x << 16);
+};
+
 /** The smallest digit, or -1 of the empty set. */
 export const min = (set: Digits): number => 31 - Math.clz32(set & -set);
 /** The greatest digit, or -1 of the empty set. */

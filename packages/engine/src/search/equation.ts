@@ -1,8 +1,9 @@
-import type { Digits } from "../board/digits.ts";
+import { type Digits, reversed } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { oneWord } from "../terms/partial-sums.ts";
 import { propagatorOf } from "../terms/registry.ts";
 import type { Propagator } from "../terms/term.ts";
+import { cliqueSumPropagator } from "./clique-sum.ts";
 
 /** Weighted digits that add up to `equals`; no cell twice, no weight 0. */
 export interface Equation {
@@ -40,9 +41,16 @@ export const equationPropagator = (
   peers: readonly (readonly Cell[])[],
   now: Int32Array,
 ): Propagator => {
-  const plain = propagatorOf({ term: "sum", owner: "", cells, weights, equals });
+  const asSum = (): Propagator => propagatorOf({ term: "sum", owner: "", cells, weights, equals });
   const cliques = cliquesOf(cells, peers);
-  if (cliques.length === cells.length) return plain;
+  if (cliques.length === cells.length) return asSum();
+  /** Made when it is wanted, which for few cells it never is. */
+  let sum: Propagator | undefined;
+  const plain: Propagator = (domains) => {
+    sum ??= asSum();
+    return sum(domains);
+  };
+  if (cliques.length === 1) return cliqueSumPropagator({ cells, weights, equals }, now, plain, mostWays);
   const order = Int32Array.from(cliques.flat());
   const signed = Int32Array.from(order, (cell) => weights[cells.indexOf(cell)]!);
   const weight = signed.map(Math.abs);
@@ -58,31 +66,43 @@ export const equationPropagator = (
   let rest = 0;
   let within = 0;
 
+  const rises = (k: number): boolean => signed[k]! > 0 === up;
   const byOf = (k: number, bit: number): number => {
     const digit = 31 - Math.clz32(bit);
-    return (signed[k]! > 0 === up ? digit - base[k]! : base[k]! - digit) * weight[k]!;
+    return (rises(k) ? digit - base[k]! : base[k]! - digit) * weight[k]!;
   };
+  /** By how much the digits of the cell at place k, of weight 1, are further than its end; and back. */
+  const stepsOf = (k: number, digits: number): number =>
+    rises(k) ? digits >>> base[k]! : reversed(digits) >>> (31 - base[k]!);
+  const digitsOf = (k: number, steps: number): number =>
+    rises(k) ? steps << base[k]! : reversed(steps) >>> (31 - base[k]!);
   /** The sums that the cells k to `end` can add when they leave out `used`. */
   const sumsOf = (k: number, end: number, used: number): number => {
+    const digits = now[order[k]!]! & ~used;
+    if (k === end && weight[k] === 1) return stepsOf(k, digits) & within;
     let sums = 0;
-    for (let left = now[order[k]!]! & ~used; left !== 0; left &= left - 1) {
+    for (let left = digits; left !== 0; left &= left - 1) {
       const bit = left & -left;
       const by = byOf(k, bit);
       if (by <= rest) sums |= (k === end ? 1 : sumsOf(k + 1, end, used | bit)) << by;
     }
     return sums & within;
   };
-  /** Marks the digits of the cells k to `end` that reach one of the sums in `wanted`. */
-  const reach = (k: number, end: number, used: number, soFar: number, wanted: number): boolean => {
-    let any = false;
-    for (let left = now[order[k]!]! & ~used; left !== 0; left &= left - 1) {
-      const bit = left & -left;
-      const sum = soFar + byOf(k, bit);
-      if (sum > rest || !(k === end ? (wanted >>> sum) & 1 : reach(k + 1, end, used | bit, sum, wanted))) continue;
-      kept[k]! |= bit;
-      any = true;
-    }
-    return any;
+  /** Marks the digits of the cells k to `end` that reach one of the sums in `wanted`, less what was added before. */
+  const reach = (k: number, end: number, used: number, wanted: number): boolean => {
+    const digits = now[order[k]!]! & ~used;
+    let hit = 0;
+    if (k === end && weight[k] === 1) hit = digitsOf(k, wanted) & digits;
+    else
+      for (let left = digits; left !== 0; left &= left - 1) {
+        const bit = left & -left;
+        const by = byOf(k, bit);
+        if (by > rest) continue;
+        const then = wanted >>> by;
+        if (k === end ? (then & 1) !== 0 : then !== 0 && reach(k + 1, end, used | bit, then)) hit |= bit;
+      }
+    kept[k]! |= hit;
+    return hit !== 0;
   };
 
   const measure = (): boolean => {
@@ -98,7 +118,7 @@ export const equationPropagator = (
     up = equals - least <= most - equals;
     rest = up ? equals - least : most - equals;
     if (rest < 0 || equals < least || equals > most) return false;
-    for (let k = 0; k < size; k++) base[k] = signed[k]! > 0 === up ? lowest(now[order[k]!]!) : highest(now[order[k]!]!);
+    for (let k = 0; k < size; k++) base[k] = rises(k) ? lowest(now[order[k]!]!) : highest(now[order[k]!]!);
     return true;
   };
   const isSmall = (): boolean => {
@@ -119,14 +139,11 @@ export const equationPropagator = (
     if (rest > 31 || !isSmall()) return plain(domains);
     within = (2 << rest) - 1;
     kept.fill(0);
-    if (cliques.length === 1) steps[0] = 1 << rest;
-    else {
-      for (let clique = 0; clique < steps.length; clique++)
-        steps[clique] = sumsOf(first[clique]!, first[clique + 1]! - 1, 0);
-      if (!narrowSteps(steps, rest)) return false;
-    }
     for (let clique = 0; clique < steps.length; clique++)
-      if (!reach(first[clique]!, first[clique + 1]! - 1, 0, 0, steps[clique]!)) return false;
+      steps[clique] = sumsOf(first[clique]!, first[clique + 1]! - 1, 0);
+    if (!narrowSteps(steps, rest)) return false;
+    for (let clique = 0; clique < steps.length; clique++)
+      if (!reach(first[clique]!, first[clique + 1]! - 1, 0, steps[clique]!)) return false;
     for (let k = 0; k < size; k++) if (!domains.keep(order[k]!, kept[k] as Digits)) return false;
     return true;
   };

@@ -1,15 +1,6 @@
-import { type Digits, max, min } from "../board/digits.ts";
+import { type Digits, max, min, reversed } from "../board/digits.ts";
 import { manyWords, oneWord } from "./partial-sums.ts";
 import type { Domains, Propagator, Sum, TermMeaning } from "./term.ts";
-
-/** The bits in reverse order. */
-const reversed = (bits: number): number => {
-  let x = ((bits >>> 1) & 0x55555555) | ((bits & 0x55555555) << 1);
-  x = ((x >>> 2) & 0x33333333) | ((x & 0x33333333) << 2);
-  x = ((x >>> 4) & 0x0f0f0f0f) | ((x & 0x0f0f0f0f) << 4);
-  x = ((x >>> 8) & 0x00ff00ff) | ((x & 0x00ff00ff) << 8);
-  return (x >>> 16) | (x << 16);
-};
 
 /**
  * Every cell is measured from one end of its digits, so that what it adds is at least 0 and all that they add makes up
