@@ -1,68 +1,82 @@
-import { type Digits, listOf } from "../board/digits.ts";
 import type { Automaton, State } from "./term.ts";
 
-/** One way on from a state: these digits lead to the state of that number in the next layer. */
-interface Edge {
-  digits: number;
-  readonly to: number;
+/** The ways on from one number of digits read to the next: by way, `digits` lead from one state to another. */
+interface Layer {
+  readonly from: number[];
+  readonly to: number[];
+  readonly digits: number[];
 }
-type Layer = readonly (readonly Edge[])[];
 
-/** Layer k: the states that the first k digits can lead to, with the edges out of them. */
-const forwards = ({ cells, start, next }: Automaton, digits: Int32Array): { layers: Edge[][][]; last: State[] } => {
-  const layers: Edge[][][] = [];
-  let states: State[] = [start];
-  for (let k = 0; k < cells.length; k++) {
-    const numbers = new Map<State, number>();
-    layers.push(
-      states.map((state) => {
-        const edges = new Map<number, Edge>();
-        for (const digit of listOf(digits[k] as Digits)) {
-          const after = next(state, digit, k);
-          if (after === undefined) continue;
-          if (!numbers.has(after)) numbers.set(after, numbers.size);
-          const to = numbers.get(after)!;
-          const edge = edges.get(to);
-          if (edge) edge.digits |= 1 << digit;
-          else edges.set(to, { digits: 1 << digit, to });
-        }
-        return [...edges.values()];
-      }),
-    );
-    states = [...numbers.keys()];
+interface Forwards {
+  readonly layers: readonly Layer[];
+  /** By layer, and one after the last: the states that the digits up to there can lead to. */
+  readonly states: readonly (readonly State[])[];
+}
+
+/** What one layer's states lead to by these digits; two digits of a state that lead alike are one way. */
+const layerFrom = (
+  states: readonly State[],
+  digits: number,
+  next: (state: State, digit: number) => State | undefined,
+) => {
+  const layer: Layer = { from: [], to: [], digits: [] };
+  const numbers = new Map<State, number>();
+  /** By state led to: the last way there. */
+  const ways: number[] = [];
+  for (let from = 0; from < states.length; from++) {
+    const start = layer.to.length;
+    for (let rest = digits; rest !== 0; rest &= rest - 1) {
+      const bit = rest & -rest;
+      const after = next(states[from]!, 31 - Math.clz32(bit));
+      if (after === undefined) continue;
+      let to = numbers.get(after);
+      if (to === undefined) {
+        to = numbers.size;
+        numbers.set(after, to);
+        ways.push(-1);
+      }
+      if (ways[to]! >= start) {
+        layer.digits[ways[to]!]! |= bit;
+        continue;
+      }
+      ways[to] = layer.to.length;
+      layer.from.push(from);
+      layer.to.push(to);
+      layer.digits.push(bit);
+    }
   }
-  return { layers, last: states };
+  return { layer, reached: [...numbers.keys()] };
 };
 
-/** The same reading without dead ends and with one state for all that read on alike; -1 stands for a dead end. */
-const reduced = ({ layers, last }: { layers: Edge[][][]; last: State[] }, ok: Automaton["ok"]): Layer[] => {
-  let renumbered: number[] = last.map((state) => (ok(state) ? 0 : -1));
-  const smaller: Layer[] = [];
-  for (const layer of layers.reverse()) {
-    const alike = new Map<string, number>();
-    const kept: Edge[][] = [];
-    const numbers = layer.map((edges) => {
-      const merged = new Map<number, Edge>();
-      for (const { digits, to: old } of edges) {
-        const to = renumbered[old]!;
-        if (to < 0) continue;
-        const edge = merged.get(to);
-        if (edge) edge.digits |= digits;
-        else merged.set(to, { digits, to });
-      }
-      if (merged.size === 0) return -1;
-      const list = [...merged.values()].sort((a, b) => a.to - b.to);
-      const key = list.map(({ digits, to }) => `${digits}>${to}`).join();
-      const number = alike.get(key);
-      if (number !== undefined) return number;
-      alike.set(key, kept.length);
-      kept.push(list);
-      return kept.length - 1;
-    });
-    renumbered = numbers;
-    smaller.unshift(kept);
+const forwards = ({ cells, start, next }: Automaton, digits: Int32Array): Forwards => {
+  const layers: Layer[] = [];
+  const states: State[][] = [[start]];
+  for (let k = 0; k < cells.length; k++) {
+    const { layer, reached } = layerFrom(states[k]!, digits[k]!, (state, digit) => next(state, digit, k));
+    layers.push(layer);
+    states.push(reached);
   }
-  return smaller;
+  return { layers, states };
+};
+
+/** Takes the ways out that lead to no `ok` end; false when none is left. */
+const dropDeadEnds = ({ layers, states }: Forwards, ok: Automaton["ok"]): boolean => {
+  let alive = Uint8Array.from(states.at(-1)!, (state) => (ok(state) ? 1 : 0));
+  for (let k = layers.length - 1; k >= 0; k--) {
+    const { from, to, digits } = layers[k]!;
+    const lives = new Uint8Array(states[k]!.length);
+    let kept = 0;
+    for (let way = 0; way < to.length; way++) {
+      if (!alive[to[way]!]) continue;
+      lives[from[way]!] = 1;
+      from[kept] = from[way]!;
+      to[kept] = to[way]!;
+      digits[kept++] = digits[way]!;
+    }
+    from.length = to.length = digits.length = kept;
+    alive = lives;
+  }
+  return alive[0] === 1;
 };
 
 /**
@@ -71,32 +85,37 @@ const reduced = ({ layers, last }: { layers: Edge[][][]; last: State[] }, ok: Au
  */
 export const readingOf = (term: Automaton, digits: Int32Array): ((now: Int32Array) => boolean) => {
   if (term.cells.length === 0) return () => term.ok(term.start);
-  const layers = reduced(forwards(term, digits), term.ok);
-  const reached = [...layers, [[]]].map((layer) => new Uint8Array(Math.max(1, layer.length)));
-  const alive = reached.map((layer) => new Uint8Array(layer.length));
-  if (layers.some((layer) => layer.length === 0)) return () => false;
+  const read = forwards(term, digits);
+  const { layers } = read;
+  if (!dropDeadEnds(read, term.ok)) return () => false;
+  const reached = read.states.map(({ length }) => new Uint8Array(length));
+  const alive = reached.map(({ length }) => new Uint8Array(length));
   reached[0]![0] = 1;
-  alive.at(-1)![0] = 1;
+  alive.at(-1)!.fill(1);
 
-  const read = (k: number, digits: number): void => {
-    const to = reached[k + 1]!.fill(0);
-    for (const [state, edges] of layers[k]!.entries())
-      if (reached[k]![state]) for (const edge of edges) if ((edge.digits & digits) !== 0) to[edge.to] = 1;
+  const readOn = (k: number, now: number): void => {
+    const { from, to, digits } = layers[k]!;
+    const before = reached[k]!;
+    const after = reached[k + 1]!.fill(0);
+    for (let way = 0; way < from.length; way++)
+      if ((digits[way]! & now) !== 0 && before[from[way]!] !== 0) after[to[way]!] = 1;
   };
-  const readBack = (k: number, digits: number): number => {
-    const from = alive[k]!.fill(0);
+  const readBack = (k: number, now: number): number => {
+    const { from, to, digits } = layers[k]!;
+    const before = reached[k]!;
+    const after = alive[k + 1]!;
+    const lives = alive[k]!.fill(0);
     let kept = 0;
-    for (const [state, edges] of layers[k]!.entries())
-      if (reached[k]![state])
-        for (const edge of edges)
-          if ((edge.digits & digits) !== 0 && alive[k + 1]![edge.to]) {
-            kept |= edge.digits & digits;
-            from[state] = 1;
-          }
+    for (let way = 0; way < from.length; way++) {
+      const shared = digits[way]! & now;
+      if (shared === 0 || before[from[way]!] === 0 || after[to[way]!] === 0) continue;
+      kept |= shared;
+      lives[from[way]!] = 1;
+    }
     return kept;
   };
   return (now) => {
-    for (let k = 0; k < now.length; k++) read(k, now[k]!);
+    for (let k = 0; k < now.length; k++) readOn(k, now[k]!);
     for (let k = now.length - 1; k >= 0; k--) now[k] = readBack(k, now[k]!);
     return now[0] !== 0;
   };

@@ -25,6 +25,7 @@ const reading = ({ cells, sum }: XSum) => ({
   start: -1,
   next: (read: number | string, digit: number): number | undefined => {
     const state = Number(read);
+    if (state % oneMore > sum) return undefined;
     if (state >= 0) return state < oneMore ? state : state - oneMore + digit;
     if (digit > cells.length) return undefined;
     return digit === 0 ? 0 : (digit - 1) * oneMore + digit;
