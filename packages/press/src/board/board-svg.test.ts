@@ -1,6 +1,7 @@
 import { type Board, compile, type Step } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
+import { extentOf } from "../scene/extent.ts";
 import type { Figure, LayerName, Paths } from "../scene/figure.ts";
 import { figuresOf } from "../scene/scene.ts";
 import { boardScene } from "./board-svg.ts";
@@ -195,6 +196,22 @@ describe("what stands on the board", () => {
       figure.shape === "text" ? figure.halo?.paint : undefined,
     );
     expect(halos).toEqual(["sheet", "sheet-2", undefined]);
+  });
+
+  test.each([
+    [6, 3, 9],
+    [13, 3, 9],
+    [230, 20, 25],
+  ])("spot marks stand to the right of a corner sum of %i", (sum, length, size) => {
+    const cells = Array.from({ length }, (_, k) => `r1c${k + 1}`).join(" ");
+    const board = boardOf(
+      `  - { id: g, size: ${size}, regions: none }`,
+      `[{ cage: { cells: ${cells}, sum: ${sum} } }]`,
+    );
+    const spots = [6, 7].map((digit) => ({ digit, house: "g/row/1", cells: ["r1c1", "r1c2"] }));
+    const text = figures(board, {}, "cage").find(({ shape }) => shape === "text")!;
+    const boxes = figures(board, { written: { spots } }, "digit").filter(({ shape }) => shape === "box");
+    expect(Math.min(...boxes.map((box) => extentOf(box).left))).toBeGreaterThan(extentOf(text).right);
   });
 
   test("a spot mark lies as its house lies", () => {

@@ -16,7 +16,7 @@ export interface DigitLook {
 /** A big digit in its cell; it makes way for a sum in the corner. */
 export const digitFigure = (digit: number, place: Place, room: Room, look: DigitLook): Figure => {
   const [x, y] = centre(place);
-  const [right, lower] = room.cornered ? [0.09, 0.08] : [0, 0];
+  const [right, lower] = room.taken > 0 ? [0.09, 0.08] : [0, 0];
   const { layer = "digit", weight, fill, ground, opacity } = look;
   const size = digit > 9 ? 0.5 : units.digit;
   return {
@@ -35,7 +35,7 @@ export const digitFigure = (digit: number, place: Place, room: Room, look: Digit
 /** A given is heavy and stands on a foot. */
 export const givenFigures = (digit: number, place: Place, room: Room, ground: Paint): Figure[] => {
   const [x, y] = centre(place);
-  const [right, lower] = room.cornered ? [0.09, 0.05] : [0, 0];
+  const [right, lower] = room.taken > 0 ? [0.09, 0.05] : [0, 0];
   const foot: Figure = {
     shape: "paths",
     layer: "digit",

@@ -6,8 +6,8 @@ import type { Clue } from "./subject.ts";
 
 /** What the clues leave of a cell for its digit. */
 export interface Room {
-  /** A sum stands in its top left corner. */
-  readonly cornered: boolean;
+  /** How far a sum in its top left corner reaches from its left edge, in cells; 0 where none stands there. */
+  readonly taken: number;
   /** A dark line runs under its digit. */
   readonly crossed: boolean;
 }
@@ -20,17 +20,19 @@ const crosses = (shape: Shape, point: Point): boolean => {
   return segmentsOf(shape.points, shape.closed).some((segment) => distanceToSegment(point, segment) < 0.2);
 };
 
-const isCorner = (shape: Shape, clue: Clue, [x, y]: Point): boolean => {
-  if (shape.shape !== "text" || shape.layer !== "cage") return false;
+/** How far a sum in the cell's corner reaches from its left edge. */
+const cornerSum = (shape: Shape, clue: Clue, [x, y]: Point): number[] => {
+  if (shape.shape !== "text" || shape.layer !== "cage") return [];
   const { left, right, top, bottom } = extentOf(figuresOfShape(shape, clue, () => "sheet").at(-1)!);
   const [dx, dy] = [(left + right) / 2 - x, (top + bottom) / 2 - y];
-  return dx > -0.5 && dx < 0.1 && dy > -0.5 && dy < -0.15;
+  return dx > -0.5 && dx < 0.1 && dy > -0.5 && dy < -0.15 ? [right - x + 0.5] : [];
 };
 
 export const roomIn = (place: Place, clues: readonly Clue[]): Room => {
   const middle = centre(place);
+  const sums = clues.flatMap((clue) => clue.shapes.flatMap((shape) => cornerSum(shape, clue, middle)));
   return {
-    cornered: clues.some((clue) => clue.shapes.some((shape) => isCorner(shape, clue, middle))),
+    taken: Math.max(0, ...sums),
     crossed: clues.some(({ shapes }) => shapes.some((shape) => crosses(shape, middle))),
   };
 };

@@ -70,11 +70,13 @@ const one = ({ digit, shape, isNew }: SpotMark, right: number, top: number, scal
 
 const margin = 0.07;
 const apart = 0.05;
+/** Between a corner sum and the first of them. */
+const clear = 0.02;
 
 /** More than three are smaller, and all of them share what a corner sum leaves of the cell's width. */
-const scaleOf = (marks: readonly SpotMark[], { cornered }: Room): number => {
+const scaleOf = (marks: readonly SpotMark[], { taken }: Room): number => {
   const width = marks.reduce((sum, { shape }) => sum + badges[shape].width + apart, -apart);
-  const free = 1 - 2 * margin - (cornered ? 0.32 : 0);
+  const free = 1 - margin - Math.max(margin, taken + clear);
   return Math.min(marks.length > 3 ? 0.22 / units.spot : 1, free / width);
 };
 
