@@ -55,7 +55,9 @@ describe("nudges", () => {
     const { nudges, position } = followed(withOrder);
     expect(Object.keys(position.settled)).toHaveLength(mill.cells.size);
     expect(textIn(nudges[0]!)).toBe(plan!.acts[0]!.beats[0]!.say);
-    expect(nudges.filter((nudge) => beats.has(textIn(nudge))).length).toBeGreaterThan(nudges.length / 2);
+    // Easy digits that the show tells in one breath are nudged one by one, so that nudges can't be counted against beats.
+    const told = nudges.filter((nudge) => beats.has(textIn(nudge)));
+    expect(told.length).toBeGreaterThan((beats.size * 2) / 3);
   });
 
   test("grade one names a place, grade two what to use, and neither gives a digit of a clue's away", () => {
