@@ -1,4 +1,4 @@
-import { type Digits, listOf } from "../board/digits.ts";
+import { sumOf } from "../board/digits.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Equation } from "./equation.ts";
 import type { Complete, Model } from "./model.ts";
@@ -25,8 +25,6 @@ const withoutOverlap = (cages: readonly Fixed[]): Fixed[] => {
   });
 };
 
-const sumOf = (digits: Digits): number => listOf(digits).reduce((sum, digit) => sum + digit, 0);
-
 interface Family {
   readonly houses: readonly Complete[];
   readonly cages: readonly Fixed[];
@@ -35,20 +33,21 @@ interface Family {
 }
 
 const familyOf = (houses: readonly Complete[], cages: readonly Fixed[], size: number): Family => {
-  const inside = new Uint8Array(size);
+  const cageOf = new Int16Array(size).fill(-1);
+  for (const [index, { cells }] of cages.entries()) for (const cell of cells) cageOf[cell] = index;
   const shared = houses.map(({ cells }) => {
-    inside.fill(0);
-    for (const cell of cells) inside[cell] = 1;
-    return Uint8Array.from(cages, (cage) => cage.cells.reduce((count, cell) => count + inside[cell]!, 0));
+    const count = new Uint8Array(cages.length);
+    for (const cell of cells) if (cageOf[cell]! >= 0) count[cageOf[cell]!]! += 1;
+    return count;
   });
   return { houses, cages, shared };
 };
 
 /** How many cells are left when every cage is taken of which at least half, `shared` cells, lies in the union. */
-const sizeLeft = (cellsInUnion: number, shared: Uint8Array, cages: readonly Fixed[]): number => {
+const sizeLeft = (cellsInUnion: number, shared: Uint8Array, sizes: Uint8Array): number => {
   let size = cellsInUnion;
-  for (let cage = 0; cage < cages.length; cage++) {
-    const over = cages[cage]!.cells.length - 2 * shared[cage]!;
+  for (let cage = 0; cage < sizes.length; cage++) {
+    const over = sizes[cage]! - 2 * shared[cage]!;
     if (over <= 0) size += over;
   }
   return size;
@@ -62,14 +61,20 @@ const leftover = (houses: readonly Complete[], shared: Uint8Array, cages: readon
     for (const cell of cells) weightOf[cell] = 1;
     equals += sumOf(digits);
   }
-  for (const [index, cage] of cages.entries()) {
-    if (cage.cells.length > 2 * shared[index]!) continue;
-    for (const cell of cage.cells) weightOf[cell]! -= 1;
-    equals -= cage.sum;
+  for (let index = 0; index < cages.length; index++) {
+    const { cells, sum } = cages[index]!;
+    if (cells.length > 2 * shared[index]!) continue;
+    for (const cell of cells) weightOf[cell]! -= 1;
+    equals -= sum;
   }
   const cells: Cell[] = [];
-  for (let cell = 0; cell < size; cell++) if (weightOf[cell] !== 0) cells.push(cell);
-  return { cells, weights: cells.map((cell) => weightOf[cell]!), equals };
+  const weights: number[] = [];
+  for (let cell = 0; cell < size; cell++) {
+    if (weightOf[cell] === 0) continue;
+    cells.push(cell);
+    weights.push(weightOf[cell]!);
+  }
+  return { cells, weights, equals };
 };
 
 const choose = (from: number, howMany: number): number =>
@@ -79,14 +84,16 @@ const choose = (from: number, howMany: number): number =>
 const leftoversIn = ({ houses, cages, shared }: Family, size: number): Equation[] => {
   const upTo = [mostHouses, 2, 1].find((many) => choose(houses.length, many) <= mostUnions) ?? 0;
   const found: Equation[] = [];
+  const sizes = Uint8Array.from(cages, ({ cells }) => cells.length);
   const sums = Array.from({ length: upTo + 1 }, () => new Uint8Array(cages.length));
   const grow = (chosen: readonly Complete[], from: number, cells: number): void => {
     const [before, now] = [sums[chosen.length]!, sums[chosen.length + 1]!];
     for (let next = from; next < houses.length; next++) {
-      for (let cage = 0; cage < cages.length; cage++) now[cage] = before[cage]! + shared[next]![cage]!;
+      const more = shared[next]!;
+      for (let cage = 0; cage < sizes.length; cage++) now[cage] = before[cage]! + more[cage]!;
       const union = [...chosen, houses[next]!];
       const inside = cells + houses[next]!.cells.length;
-      if (sizeLeft(inside, now, cages) <= mostCells) found.push(leftover(union, now, cages, size));
+      if (sizeLeft(inside, now, sizes) <= mostCells) found.push(leftover(union, now, cages, size));
       if (union.length < upTo) grow(union, next + 1, inside);
     }
   };
