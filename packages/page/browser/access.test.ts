@@ -27,13 +27,57 @@ inBrowser("for everyone", () => {
     });
   });
 
-  test("400 % zoom loses nothing: all can be scrolled to, nothing sideways", async () => {
-    await visit(mill, { viewport: { width: 320, height: 200 } }, async ({ page, helped }) => {
+  test("400 % zoom loses nothing: all can be scrolled to, nothing sideways, nothing lies over anything", async () => {
+    await visit(mill, { viewport: { width: 320, height: 200 } }, async ({ page, press, helped }) => {
       await helped();
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
-      for (const name of ["Rules"]) await page.getByRole("button", { name }).click();
-      await page.getByText("Renban lines.").scrollIntoViewIfNeeded();
-      expect(await page.getByText("Renban lines.").isVisible()).toBe(true);
+      const overflow = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      const seen = async (name: string): Promise<void> => {
+        const button = page.getByRole("button", { name, exact: true });
+        await button.click(); // refuses where something else lies over it
+        expect(await overflow(), name).toBe(0);
+      };
+      expect(await overflow()).toBe(0);
+      await page.locator("[data-cell='r4c6']").click();
+      for (const digit of ["1", "8"]) await page.locator(`.strip [data-action='digit-${digit}']`).click();
+      for (const name of ["A nudge", "Tell me more", "Tell me", "Back to the board"]) await seen(name);
+      for (const name of ["Ask why", "2"])
+        await page.locator(".page").getByRole("button", { name, exact: true }).last().click();
+      await page.locator(".help .line").waitFor();
+      expect(await overflow()).toBe(0);
+      await press("Escape");
+      await seen("Rules");
+      for (const text of ["Renban lines.", "Settings"]) {
+        await page.getByText(text).scrollIntoViewIfNeeded();
+        expect(await page.getByText(text).isVisible()).toBe(true);
+      }
+    });
+  });
+
+  test("letters of twice the size lose nothing, in any state", async () => {
+    const enlarged = `addEventListener("DOMContentLoaded", () => { document.documentElement.style.fontSize = "200%"; });`;
+    await visit(mill, { ...phone, before: enlarged }, async ({ page, tap, helped }) => {
+      await helped();
+      /** Elements whose words stick out of them or out of the screen. */
+      const lost = () =>
+        page.evaluate(() =>
+          [...document.querySelectorAll<HTMLElement>(".page *")]
+            .filter((element) => !element.closest(".frame, .heard, svg") && element.getBoundingClientRect().width > 0)
+            .filter(
+              (element) =>
+                element.getBoundingClientRect().right > innerWidth + 1 || element.scrollWidth > element.clientWidth + 1,
+            )
+            .filter((element) => getComputedStyle(element).display !== "inline")
+            .map(({ className, textContent }) => `${className}: ${textContent}`),
+        );
+      expect(await lost()).toEqual([]);
+      await tap("r4c6");
+      await page.locator(".strip [data-action='digit-3']").tap();
+      await page.locator(".strip [data-action='nudge']").tap();
+      for (const name of ["Tell me more", "Tell me"]) await page.getByRole("button", { name, exact: true }).tap();
+      expect(await lost()).toEqual([]);
+      await page.getByRole("button", { name: "Back to the board" }).tap();
+      await page.getByRole("button", { name: "Rules" }).tap();
+      expect(await lost()).toEqual([]);
     });
   });
 

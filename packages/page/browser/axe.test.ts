@@ -42,6 +42,18 @@ const states: readonly (readonly [name: string, reach: (visitor: Visitor) => Pro
       await page.getByText("Settings").click();
     },
   ],
+  [
+    "finished, with time and walkthrough",
+    async ({ press, page }) => {
+      await press("Escape", "Control+Home");
+      for (const row of ["2143", "3421", "1234", "431"]) {
+        for (const digit of row) await press("Backspace", digit, "Enter", "ArrowRight");
+        await press("Home", "ArrowDown");
+      }
+      await page.getByText("How long did it take?").click();
+      await page.locator(".walkthrough summary").click();
+    },
+  ],
 ];
 
 inBrowser("axe", () => {
@@ -64,7 +76,15 @@ inBrowser("axe", () => {
       expect(await faultsOn(page, colorScheme)).toEqual([]);
       await strip("A nudge");
       await page.locator(".grade").first().waitFor();
+      expect(await faultsOn(page, colorScheme)).toEqual([]);
       await page.getByRole("button", { name: "Back to the board" }).tap();
+      await strip("Ask why");
+      await page.locator(".ask-digit", { hasText: "1" }).tap();
+      await page.locator(".help .line").waitFor();
+      expect(await faultsOn(page, colorScheme)).toEqual([]);
+      await page.getByRole("button", { name: /^(Back to the board|Close)$/ }).tap();
+      await strip("One grid");
+      expect(await faultsOn(page, colorScheme)).toEqual([]);
       await page.getByRole("button", { name: "Rules" }).tap();
       expect(await faultsOn(page, colorScheme)).toEqual([]);
     });

@@ -10,8 +10,7 @@ export const checkPanel: PanelView = (app, state) => {
     heading(check ? checkSaid(check) : "Check my cells"),
     unable(state),
     asking ? thinking(app) : undefined,
-    isOdd && !check?.where ? actButton(app, "where", { class: "button" }) : undefined,
     check?.where ? el("p", { class: "spoken" }, whereSaid(check.wrong.length)) : undefined,
-    buttons(back(app)),
+    buttons(isOdd && !check?.where ? actButton(app, "where", { class: "button" }) : undefined, back(app)),
   ];
 };
