@@ -75,4 +75,5 @@ export { type About, type Part, textOf, wordsIn } from "./speech/line.ts";
 export { phrase } from "./speech/phrase.ts";
 export { mostTakeBytes, readTake } from "./take/read-take.ts";
 export { type Take, type TakeEntry, takeSchema } from "./take/take.ts";
+export { findingClueLesson, teachableKinds } from "./teach/clue-lesson.ts";
 export { findingLesson, type Lesson, lessonFrom, teachable } from "./teach/lesson.ts";

@@ -4,7 +4,8 @@ import { at, type Knowledge } from "../board/knowledge.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import type { Scope } from "../rules/contract.ts";
 
-const holds = (scope: Scope, digits: readonly number[]): boolean => {
+/** Whether digits, in the order of the scope's cells, obey it. */
+export const obeysScope = (scope: Scope, digits: readonly number[]): boolean => {
   if ("different" in scope) return new Set(digits).size === digits.length;
   if ("holds" in scope) return scope.holds(digits);
   let state: number | string | undefined = scope.start;
@@ -23,6 +24,6 @@ export const obeysAll = (board: Board, knowledge: Knowledge): boolean => {
   const digits = (cells: readonly Cell[]): number[] => cells.map((cell) => min(at(knowledge, cell)));
   return (
     board.houses.every(({ cells }) => new Set(digits(cells)).size === cells.length) &&
-    board.rules.every(({ scopes }) => scopes.every((scope) => holds(scope, digits(scope.cells))))
+    board.rules.every(({ scopes }) => scopes.every((scope) => obeysScope(scope, digits(scope.cells))))
   );
 };

@@ -1,6 +1,10 @@
 import type * as z from "zod/mini";
 import type { Canvas, Place } from "../puzzle/canvas.ts";
+import type { Random } from "../random.ts";
 import type { Body, Fault, Setting } from "./contract.ts";
+
+/** What a body is drawn on by chance: the cells of one grid from r1c1 on, and the digits that they may hold. */
+export type Ground = Pick<Setting, "canvas" | "domains">;
 
 /** A turn or a mirroring of the whole canvas, as what it does to what a body may name. */
 export interface Turning {
@@ -38,6 +42,8 @@ export interface BodyShape<B extends Body> {
   /** The shortest file form of one body: what `read` would read back as it. */
   write(body: B): unknown;
   turn(body: B, turning: Turning): B;
+  /** One by chance, undefined where it led nowhere; no such member where only a setter can say what stands in it. */
+  draw?(random: Random, ground: Ground): B | undefined;
   /** What is read all the same but deserves a second look. */
   remarks?(body: B, setting: Pick<Setting, "canvas" | "grids">): readonly Fault[];
   /** How it is drawn by hand. */

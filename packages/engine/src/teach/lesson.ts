@@ -1,20 +1,19 @@
 import type { Board } from "../board/board.ts";
 import { compile } from "../board/compile.ts";
-import { isBroken, isSolved, type Knowledge, startOf } from "../board/knowledge.ts";
+import { type Knowledge, startOf } from "../board/knowledge.ts";
 import { after } from "../deduce/after.ts";
-import { chainOf, isNew } from "../deduce/chain.ts";
+import { chainOf } from "../deduce/chain.ts";
 import type { Deduction, Technique } from "../deduce/deduction.ts";
-import { gather } from "../deduce/gather.ts";
 import { techniques } from "../deduce/registry.ts";
 import { finished } from "../finished.ts";
 import { definitionOf } from "../prove/definition.ts";
 import { prove } from "../prove/prove.ts";
 import { accept } from "../puzzle/accept.ts";
-import type { Cell } from "../puzzle/canvas.ts";
 import type { Puzzle } from "../puzzle/puzzle.ts";
 import { read } from "../puzzle/read.ts";
 import { write } from "../puzzle/write.ts";
 import { type Random, randomFrom } from "../random.ts";
+import { dug, isSolvedBy, type Sown } from "./dug.ts";
 import { filled } from "./filled.ts";
 import { type Ground, grounds } from "./grounds.ts";
 
@@ -52,20 +51,8 @@ const ladderOf = (taught: string): Technique[] => {
   return techniques.filter((technique) => isBeginners(taught, technique) || wanted.includes(technique.name));
 };
 
-/** Whether these techniques lead to the end, each asked only when those before it have nothing more to say. */
-const isSolvedBy = (board: Board, ladder: readonly Technique[]): boolean => {
-  let knowledge = startOf(board);
-  for (let k = 0; k < ladder.length && !isSolved(knowledge); k++) {
-    const fresh = gather(knowledge, board, [ladder[k]!]).filter((step) => isNew(step, knowledge));
-    if (fresh.length === 0) continue;
-    for (const step of fresh) knowledge = after(knowledge, board, step);
-    if (isBroken(knowledge)) return false;
-    k = -1;
-  }
-  return isSolved(knowledge);
-};
-
-const fileOf = (title: string, { grids, rules }: Ground, clues: readonly string[]): string =>
+/** The file of a ground with these clues, and no givens. */
+export const fileOf = (title: string, { grids, rules }: Ground, clues: readonly string[]): string =>
   [
     `puzzle: 1\ntitle: "${title}"\nsetter: { name: Solvewright, permission: own }\ngrids: [${grids}]`,
     ...(rules || clues.length > 0 ? ["rules:"] : []),
@@ -74,12 +61,7 @@ const fileOf = (title: string, { grids, rules }: Ground, clues: readonly string[
     "",
   ].join("\n");
 
-const puzzleOf = (text: string): Puzzle | undefined => accept(read(text));
-
-interface Sown {
-  readonly puzzle: Puzzle;
-  readonly solution: ArrayLike<number>;
-}
+export const puzzleOf = (text: string): Puzzle | undefined => accept(read(text));
 
 /** A board of the ground with its clues, and a filling that obeys it. */
 const sow = (title: string, ground: Ground, random: Random): Sown | undefined => {
@@ -90,17 +72,6 @@ const sow = (title: string, ground: Ground, random: Random): Sown | undefined =>
   const clues = ground.clues(random, size, (row, column) => solution[(row - 1) * size + column - 1]!);
   const puzzle = puzzleOf(fileOf(title, ground, clues));
   return puzzle && { puzzle, solution };
-};
-
-/** Takes givens away by chance as long as the ladder still leads to the end. */
-const dug = ({ puzzle, solution }: Sown, ladder: readonly Technique[], random: Random): Puzzle => {
-  const board = compile(puzzle);
-  let givens = new Map<Cell, number>(Array.from(solution, (digit, cell) => [cell, digit]));
-  for (const cell of random.shuffled([...givens.keys()])) {
-    const fewer = new Map([...givens].filter(([other]) => other !== cell));
-    if (isSolvedBy({ ...board, givens: fewer }, ladder)) givens = fewer;
-  }
-  return { ...puzzle, givens };
 };
 
 /** The lesson that a puzzle gives, where its proved solve takes the technique and is not to be had without it. */

@@ -1,5 +1,15 @@
 import { dirname } from "node:path";
-import { findingLesson, type Lesson, nearest, phrase, teachable, textOf } from "@solvewright/engine";
+import {
+  findingClueLesson,
+  findingLesson,
+  kinds,
+  type Lesson,
+  nearest,
+  phrase,
+  teachable,
+  teachableKinds,
+  textOf,
+} from "@solvewright/engine";
 import type { Asked, Run } from "../../command.ts";
 import { badUsage } from "../../faults.ts";
 import { carriedOut, unlessStopped } from "../../long-work.ts";
@@ -8,12 +18,27 @@ import { printable } from "../../printable.ts";
 import { toDisk } from "../../to-disk.ts";
 import { writeWhole } from "../../write-whole.ts";
 
-const techniqueIn = ([word]: Asked["words"]): string => {
-  if (teachable.includes(word!)) return word!;
-  const near = nearest(word!, teachable);
-  const right = `one of ${teachable.join(", ")}${near ? `; the nearest is ${near}` : ""}`;
-  throw badUsage(`${printable(word!)} is no technique that can be taught. Right: ${right}.`, { read: word!, right });
+/** What is to be taught: a technique or, where no technique is called that, a kind of rule. */
+interface Taught {
+  readonly name: string;
+  readonly as: "technique" | "kind";
+}
+
+const refused = (word: string, right: string): Error =>
+  badUsage(`${printable(word)} can't be taught. Right: ${right}.`, { read: word, right });
+
+const taughtIn = ([word]: Asked["words"]): Taught => {
+  const name = word!;
+  if (teachable.includes(name)) return { name, as: "technique" };
+  if (teachableKinds.includes(name)) return { name, as: "kind" };
+  if (kinds.some((kind) => kind.name === name))
+    throw refused(name, "a kind whose meaning is not the setter's own words");
+  const near = nearest(name, [...teachable, ...teachableKinds]);
+  const right = `a technique (${teachable.join(", ")}) or a kind of rule (${teachableKinds.join(", ")})`;
+  throw refused(name, near ? `${right}; the nearest is ${near}` : right);
 };
+
+const finding = { technique: findingLesson, kind: findingClueLesson };
 
 const seedIn = ({ flags: { seed } }: Asked): number => {
   const number = seed === undefined ? 1 : Number(seed);
@@ -31,16 +56,16 @@ const keyStep = ({ board, step, before }: Lesson) => ({
 
 export const run: Run = async (asked) => {
   const { out, words, flags } = asked;
-  const [technique, seed] = [techniqueIn(words), seedIn(asked)];
+  const [{ name, as }, seed] = [taughtIn(words), seedIn(asked)];
   const look = () =>
-    carriedOut(findingLesson(technique, seed), asked, (tried) => out.progress("Looking for a board", `${tried} tried`));
+    carriedOut(finding[as](name, seed), asked, (tried) => out.progress("Looking for a board", `${tried} tried`));
   const made = unlessStopped(() => ({ lesson: look() }));
   if (!made) return stoppedAt(asked, "No board yet.");
   const { lesson } = made;
   if (typeof flags.to === "string" && lesson)
     await toDisk(dirname(flags.to), () => writeWhole(flags.to as string, lesson.text));
-  if (flags.json) out.json(lesson ? { technique, seed, puzzle: lesson.text, ...keyStep(lesson) } : { technique, seed });
-  else if (!lesson) out.line(`No board of seed ${seed} teaches ${technique}. Another --seed may.`);
+  if (flags.json) out.json({ [as]: name, seed, ...(lesson ? { puzzle: lesson.text, ...keyStep(lesson) } : {}) });
+  else if (!lesson) out.line(`No board of seed ${seed} teaches ${name}. Another --seed may.`);
   else {
     out.line(typeof flags.to === "string" ? `The puzzle lies in ${printable(flags.to)}.` : lesson.text);
     out.line(`Its key step: ${printable(keyStep(lesson).say)}`);

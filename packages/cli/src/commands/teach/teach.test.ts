@@ -17,6 +17,16 @@ test("gives a sound puzzle and the line of its key step", async () => {
   expect(cells!.length).toBeGreaterThan(0);
 });
 
+test("a kind of rule is taught by a puzzle that has several solutions without it", async () => {
+  const { code, out } = await asked(["teach", "kropke-black", "--json"]);
+  expect(code).toBe(0);
+  const { kind, technique, puzzle } = teachSchema.parse(JSON.parse(out));
+  expect([kind, technique]).toEqual(["kropke-black", undefined]);
+  const lesson = accept(read(puzzle!))!;
+  expect(finished(judging(compile(lesson))).verdict).toBe("one");
+  expect(finished(judging(compile({ ...lesson, rules: [] }))).verdict).toBe("several");
+});
+
 test("writes the puzzle where it is asked to", async () => {
   const to = join(folder, "lesson.puzzle.yaml");
   expect((await asked(["teach", "only-place", "--seed", "2", "--to", to])).code).toBe(0);
@@ -25,6 +35,8 @@ test("writes the puzzle where it is asked to", async () => {
 
 test.each([
   [["teach", "nakedpair"], "the nearest is naked-pair"],
+  [["teach", "kropkeblack"], "the nearest is kropke-black"],
+  [["teach", "own-rule"], "not the setter's own words"],
   [["teach", "only-place", "--seed", "x"], "whole number"],
 ])("%j is refused", async (args, said) => {
   const { code, err } = await asked(args);

@@ -2,8 +2,8 @@ import { type Command, json } from "../../command.ts";
 
 export const teach: Command = {
   name: "teach",
-  usage: "TECHNIQUE",
-  summary: "A small puzzle whose solve takes just this technique, and otherwise only singles",
+  usage: "TECHNIQUE-or-KIND",
+  summary: "A small puzzle whose solve takes just this technique or kind of rule, and otherwise only singles",
   flags: [
     { name: "--seed <n>", text: "a whole number; another one gives another puzzle (1)" },
     { name: "--to <file>", text: "writes the puzzle file there" },

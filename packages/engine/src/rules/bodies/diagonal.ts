@@ -1,6 +1,7 @@
 import { type Canvas, cellAt, nameOf, type Place } from "../../puzzle/canvas.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
-import type { BodyShape, FaultInText } from "../body.ts";
+import type { Random } from "../../random.ts";
+import type { BodyShape, FaultInText, Ground } from "../body.ts";
 import type { Body, Fault } from "../contract.ts";
 import { path, whole } from "./fields.ts";
 import { writePath } from "./path-text.ts";
@@ -40,11 +41,26 @@ const leavesCanvas = ({ cells }: DiagonalBody, canvas: Canvas): boolean =>
   cellAt(canvas, beyond(cells[1]!, cells[0]!)) === undefined &&
   cellAt(canvas, beyond(cells.at(-2)!, cells.at(-1)!)) === undefined;
 
+const sum = whole();
+
+/** A diagonal from edge to edge of the ground, from a cell of its first or its last column. */
+const draw = (random: Random, ground: Ground): DiagonalBody | undefined => {
+  const { rows, columns } = ground.canvas;
+  const [row, down, isFirst] = [1 + random.below(rows), random.pick([1, -1]), random.below(2) === 0];
+  const places = Array.from({ length: columns }, (_, k) => ({
+    row: row + down * k,
+    column: isFirst ? 1 + k : columns - k,
+  }));
+  const cells = places.filter((place) => cellAt(ground.canvas, place) !== undefined);
+  return cells.length < 2 ? undefined : { cells, sum: sum.draw!(random, ground)! };
+};
+
 export const diagonal: BodyShape<DiagonalBody> = shapeOf({
   name: "diagonal",
   form: "{ cells, sum }, or a list of them; the cells run along a diagonal",
   gesture: "margin",
-  fields: { cells: path({ least: 2 }), sum: whole() },
+  fields: { cells: path({ least: 2 }), sum },
+  draw,
   check: bend,
   remarks: (body, setting): Fault[] => {
     if (runsThrough(body, setting) || leavesCanvas(body, setting.canvas)) return [];

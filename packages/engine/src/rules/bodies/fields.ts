@@ -1,7 +1,9 @@
 import * as z from "zod/mini";
+import { type Digits, listOf as digitsOf } from "../../board/digits.ts";
 import { type Canvas, nameOf, type Place } from "../../puzzle/canvas.ts";
+import type { Random } from "../../random.ts";
 import { counted } from "../../speech/english/counts.ts";
-import type { FaultInText, Turning } from "../body.ts";
+import type { FaultInText, Ground, Turning } from "../body.ts";
 import { shown } from "../shown.ts";
 import { readPath, shareSide, touch, writePath } from "./path-text.ts";
 
@@ -11,6 +13,8 @@ export interface Field<T> {
   read(value: unknown, canvas: Canvas): { readonly value?: T; readonly faults: readonly FaultInText[] };
   write(value: T): unknown;
   turn(value: T, turning: Turning): T;
+  /** One by chance, undefined where it led nowhere; no such member where only a setter can say. */
+  draw?(random: Random, ground: Ground): T | undefined;
   /** The key may be left out. */
   readonly optional?: true;
 }
@@ -38,6 +42,25 @@ interface PathLimits {
   readonly beside?: keyof typeof besides;
 }
 
+/** Paths that are drawn have so many cells at most, numbers are so large at most, and lists of digits so long. */
+const mostDrawn = { cells: 6, number: 30, digits: 3 };
+
+const fromTo = (random: Random, least: number, most: number): number => least + random.below(most - least + 1);
+
+const inReadingOrder = (a: Place, b: Place): number => a.row - b.row || a.column - b.column;
+
+/** Places each beside the one before, or, where that isn't asked for, one piece in reading order. */
+const drawnPath = (random: Random, { canvas }: Ground, length: number, beside?: keyof typeof besides) => {
+  const drawn = [random.pick(canvas.places)];
+  while (drawn.length < length) {
+    const from = beside ? drawn.at(-1)! : random.pick(drawn);
+    const near = canvas.places.filter((place) => besides[beside ?? "side"].fits(from, place) && !drawn.includes(place));
+    if (near.length === 0) return undefined;
+    drawn.push(random.pick(near));
+  }
+  return beside ? drawn : drawn.sort(inReadingOrder);
+};
+
 const cell = String.raw`r\d+c\d+(-r\d+c\d+)?`;
 
 /** Cells in the order of the text, each once. */
@@ -59,6 +82,8 @@ export const path = ({
   },
   write: writePath,
   turn: (places, turning) => places.map(turning.place),
+  draw: (random, ground) =>
+    drawnPath(random, ground, fromTo(random, least, Math.min(most, Math.max(least, mostDrawn.cells))), beside),
 });
 
 /** One cell. */
@@ -72,6 +97,7 @@ export const place = (): Field<Place> => {
     },
     write: nameOf,
     turn: (value, turning) => turning.place(value),
+    draw: (random, { canvas }) => random.pick(canvas.places),
   };
 };
 
@@ -86,6 +112,7 @@ export const whole = ({ least = 0, most = anyWhole } = {}): Field<number> => ({
       : wrong(value, `a whole number, ${most < anyWhole ? `${least} to ${most}` : `${least} or more`}`),
   write: unturned,
   turn: unturned,
+  draw: (random) => fromTo(random, least, Math.min(most, Math.max(least, mostDrawn.number))),
 });
 
 interface DigitLimits {
@@ -132,6 +159,11 @@ export const digits = ({
   },
   write: (list) => (list.length === 1 ? list[0] : list.join(" ")),
   turn: unturned,
+  draw: (random, { domains }) => {
+    const held = digitsOf(domains.reduce((all, some) => (all | some) as Digits));
+    const drawn = Array.from({ length: fromTo(random, 1, Math.min(most, mostDrawn.digits)) }, () => random.pick(held));
+    return (distinct ? [...new Set(drawn)] : drawn).sort((a, b) => a - b);
+  },
 });
 
 /** One of these words. */
@@ -141,6 +173,7 @@ export const word = <W extends string>(...words: readonly W[]): Field<W> => ({
     words.includes(value as W) ? { value: value as W, faults: [] } : wrong(value, `one of ${words.join(", ")}`),
   write: unturned,
   turn: unturned,
+  draw: (random) => random.pick(words),
 });
 
 /** Any text without control characters, at most `most` characters. */

@@ -1,7 +1,8 @@
-import type { BodyShape, FaultInText, GridLine, Side, Turning } from "../body.ts";
+import type { Random } from "../../random.ts";
+import type { BodyShape, FaultInText, GridLine, Ground, Side, Turning } from "../body.ts";
 import type { Body } from "../contract.ts";
 import { type Field, optional, text, whole, word } from "./fields.ts";
-import { type BodyOf, type Fields, shapeOf } from "./shape.ts";
+import { type BodyOf, drawn, type Fields, shapeOf } from "./shape.ts";
 
 /** A clue on a row or a column of a grid: exactly one of `row` and `column`, counted in the grid from 1. */
 export interface OutsideBody extends Body {
@@ -45,6 +46,11 @@ const turnLine = <B extends OutsideBody>(body: B, turning: Turning): B => {
   return { ...line, ...others } as unknown as B;
 };
 
+const drawnLine = (random: Random, { canvas }: Ground): OutsideBody => {
+  const axis = random.pick(["row", "column"] as const);
+  return { [axis]: 1 + random.below(canvas.rows), from: random.pick(sides[axis]) };
+};
+
 /**
  * An outside clue with what it says (`sum`, `sees`, `digit`, ...) as fields of its own. `from: true` demands the side;
  * `"optional"` takes it as where the clue stands; `false` knows none.
@@ -62,6 +68,10 @@ export const outside = <F extends Fields>(spec: {
     gesture: "margin",
     fields: { ...lineFields, ...side, ...spec.numbers },
     check: (body) => oneLine(body as OutsideBody),
+    draw: (random, ground) => {
+      const { from, ...line } = drawnLine(random, ground);
+      return { ...line, ...(spec.from === false ? {} : { from }), ...drawn(spec.numbers, random, ground) };
+    },
     turn: (body, turning) => turnLine(body as OutsideBody, turning) as typeof body,
   }) as unknown as BodyShape<OutsideBody & BodyOf<F>>;
 };

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import type { Canvas } from "../../puzzle/canvas.ts";
-import type { BodyShape, FaultInText, ReadBody, Turning } from "../body.ts";
+import type { Random } from "../../random.ts";
+import type { BodyShape, FaultInText, Ground, ReadBody, Turning } from "../body.ts";
 import type { Body } from "../contract.ts";
 import { nearest, oneOfKeys } from "../nearest.ts";
 import { shown } from "../shown.ts";
@@ -29,11 +30,24 @@ interface Spec<F extends Fields> {
   readonly check?: (body: BodyOf<F>, canvas: Canvas) => readonly FaultInText[];
   /** Where turning key by key is not enough. */
   readonly turn?: (body: BodyOf<F>, turning: Turning) => BodyOf<F>;
+  /** Where drawing key by key would hardly ever fit. */
+  readonly draw?: (random: Random, ground: Ground) => BodyOf<F> | undefined;
   readonly remarks?: BodyShape<BodyOf<F>>["remarks"];
 }
 
 const isKeys = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** A body of these fields by chance, a key that may be left out in every other one. */
+export const drawn = <F extends Fields>(fields: F, random: Random, ground: Ground): BodyOf<F> | undefined => {
+  const body: Record<string, unknown> = {};
+  for (const [key, field] of Object.entries<Field<unknown>>(fields)) {
+    if (field.optional && (!field.draw || random.below(2) === 0)) continue;
+    body[key] = field.draw!(random, ground);
+    if (body[key] === undefined) return undefined;
+  }
+  return body as BodyOf<F>;
+};
 
 /** A body shape from its fields: reading, writing, turning and the schema all follow from them. */
 export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> => {
@@ -72,6 +86,12 @@ export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> =
     return { faults: [{ read: shown(value), right: spec.form }] };
   };
 
+  const draw = (random: Random, ground: Ground): BodyOf<F> | undefined => {
+    const body = spec.draw ? spec.draw(random, ground) : drawn(spec.fields, random, ground);
+    return body && (spec.check?.(body, ground.canvas) ?? []).length === 0 ? body : undefined;
+  };
+  const isDrawn = Object.values<Field<unknown>>(spec.fields).every((field) => field.optional || field.draw);
+
   const keysSchema = z.strictObject(
     Object.fromEntries(
       names.map((key) => [key, fields[key]!.optional ? z.optional(fields[key]!.schema) : fields[key]!.schema]),
@@ -85,6 +105,7 @@ export const shapeOf = <F extends Fields>(spec: Spec<F>): BodyShape<BodyOf<F>> =
     gesture: spec.gesture,
     mayBeEmpty: spec.mayBeEmpty ?? false,
     ...(spec.remarks ? { remarks: spec.remarks } : {}),
+    ...(isDrawn || spec.draw ? { draw } : {}),
     schema: z.union([...(spec.mayBeEmpty ? [z.null()] : []), one, z.array(one)]),
     read: (value, canvas) =>
       Array.isArray(value) && value.length > 0
