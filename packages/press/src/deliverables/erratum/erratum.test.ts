@@ -95,7 +95,10 @@ describe("the texts", () => {
 describe("the page that takes the place of the old one", () => {
   const page = `${titleMark}<script type="application/json">${dataMark}</script>`;
   const dataIn = (corrected: Corrected) =>
-    unfolded(JSON.parse(/json">(.*)<\/script>/s.exec(correctedPage(corrected, { page }))![1]!)) as Record<string, unknown>;
+    unfolded(JSON.parse(/json">(.*)<\/script>/s.exec(correctedPage(corrected, { page }))![1]!)) as Record<
+      string,
+      unknown
+    >;
   test("knows under which name its progress was kept", () => {
     const was = boardOf({ givens: "r1c1: 2" });
     const before = dataIn({ was, now: was, verdict: "one", differ: 0, note: "x" });
