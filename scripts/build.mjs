@@ -1,8 +1,9 @@
 /**
- * Bundles the command line into one file: the part that reads arguments, and in it, as a text, the program of the thread
- * that does the work. So `--help` need not wait until the engine is compiled.
+ * Bundles the command line: what is started, the part that reads arguments, and the program of the thread that does the
+ * work, each with V8's compiled code beside it. So `--help` need not wait for the engine, nor anything for the compiler.
  */
-import { chmodSync, mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { chmodSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import process from "node:process";
 import { fileURLToPath } from "node:url";
@@ -24,6 +25,8 @@ const shared = {
   minifySyntax: true,
   legalComments: "none",
   logLevel: "error",
+  define: { "import.meta.url": "home" },
+  banner: { js: 'const home = require("node:url").pathToFileURL(__filename).href;' },
 };
 
 // What is not bundled is found on disk: a program for this machine; and what is much to read and seldom asked for.
@@ -31,12 +34,6 @@ const worker = {
   ...shared,
   entryPoints: ["packages/cli/src/worker.ts"],
   external: ["@resvg/resvg-js", "bullmq", "ioredis"],
-  define: { "import.meta.url": "home" },
-  // A worker made from a text has no place of its own to look for packages from.
-  banner: {
-    js: 'const home = require("node:worker_threads").workerData.home;\nrequire = require("node:module").createRequire(home);',
-  },
-  write: false,
 };
 
 /** The work behind a command is the worker's; what main.ts holds of it is never asked for there. */
@@ -46,33 +43,53 @@ const elsewhere = {
     onResolve({ filter: /./ }, ({ kind, path }) => (kind === "dynamic-import" ? { path, external: true } : undefined)),
 };
 
+const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
 const main = {
   ...shared,
   entryPoints: ["packages/cli/src/main.ts"],
   plugins: [elsewhere],
-  banner: {
-    js: '#!/usr/bin/env node\nconst moduleUrl = require("node:url").pathToFileURL(__filename).href;',
-  },
+  define: { ...shared.define, VERSION: JSON.stringify(version) },
 };
 
-const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+const start = {
+  ...shared,
+  entryPoints: ["packages/cli/src/start.ts"],
+  banner: { js: `#!/usr/bin/env node\n${shared.banner.js}` },
+};
+
+/** What the worker is warmed up with: the demo's whole plan. */
+const task = {
+  command: "plan",
+  order: { words: [join(root, "examples/paper-mill.puzzle.yaml")], flags: { json: true } },
+  terminal: { rewrites: false, colours: false, width: 80 },
+};
+
+const remember = (program, ...args) => {
+  const script = join(root, "scripts/code-cache.mjs");
+  const { status } = spawnSync(process.execPath, [script, program, ...args], {
+    stdio: ["ignore", "ignore", "inherit"],
+  });
+  if (status !== 0) throw new Error(`${program} does not run`);
+};
+
+/** A bundle that is whole or not there; code of an older one goes first, as V8 would not see that it is another's. */
+const bundled = async (options, outfile) => {
+  const { build: bundle } = await import("esbuild");
+  const unfinished = `${outfile}.part`;
+  await bundle({ ...options, outfile: unfinished });
+  rmSync(`${outfile}.cache`, { force: true });
+  renameSync(unfinished, outfile);
+};
 
 export const build = async (to = folder) => {
-  const { build: bundle } = await import("esbuild");
-  const {
-    outputFiles: [program],
-  } = await bundle(worker);
-  const define = {
-    "import.meta.url": "moduleUrl",
-    WORKER: JSON.stringify(program.text),
-    VERSION: JSON.stringify(version),
-  };
-  const unfinished = join(to, "solvewright.js.part");
   mkdirSync(to, { recursive: true });
   writeFileSync(join(to, "package.json"), '{ "type": "commonjs" }\n');
-  await bundle({ ...main, define, outfile: unfinished });
-  chmodSync(unfinished, 0o755);
-  renameSync(unfinished, join(to, "solvewright.js"));
+  await bundled(worker, join(to, "worker.js"));
+  await bundled(main, join(to, "main.js"));
+  await bundled(start, join(to, "solvewright.js"));
+  chmodSync(join(to, "solvewright.js"), 0o755);
+  remember(join(to, "main.js"));
+  remember(join(to, "worker.js"), JSON.stringify(task));
 };
 
 /** Everything that is built: the command line, and the page that it puts puzzles in. */

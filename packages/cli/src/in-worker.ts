@@ -10,14 +10,14 @@ const stopped = 3;
 
 /**
  * Has the work done in a thread of its own, so that Ctrl-C is heard at any time: the first asks it to say what it knows
- * and end, a second ends it at once. `source` is the worker's program, `home` the address its own imports start from.
+ * and end, a second ends it at once. `program` is the file that is started as a thread.
  */
 export const inWorker =
-  (source: string, home: string): Launch =>
+  (program: string): Launch =>
   (command, order, streams) =>
     new Promise((resolve) => {
       const task: Task = { command: command.name, order, terminal: streams.terminal, stop: new SharedArrayBuffer(1) };
-      const worker = new Worker(source, { eval: true, workerData: { ...task, source, home } });
+      const worker = new Worker(program, { workerData: { ...task, program } });
       const end = (code: number): void => {
         process.off("SIGINT", interrupt);
         void worker.terminate();

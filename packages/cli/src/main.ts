@@ -1,10 +1,13 @@
+import { fileURLToPath } from "node:url";
 import { inWorker } from "./in-worker.ts";
 import type { Streams } from "./output.ts";
 import { run } from "./runner.ts";
 
-/** Put in by scripts/build.mjs: the bundled worker.ts, and the version of package.json. */
-declare const WORKER: string;
+/** Put in by scripts/build.mjs: the version of package.json. */
 declare const VERSION: string;
+
+/** What is started as a thread: start.ts, built into the same folder. */
+const thread = fileURLToPath(new URL("solvewright.js", import.meta.url));
 
 const { stdout, stderr } = process;
 
@@ -24,6 +27,6 @@ stdout.on("error", (error: NodeJS.ErrnoException) => {
   process.exit();
 });
 
-void run(process.argv.slice(2), streams, inWorker(WORKER, import.meta.url), VERSION).then((code) => {
+void run(process.argv.slice(2), streams, inWorker(thread), VERSION).then((code) => {
   process.exitCode = code;
 });

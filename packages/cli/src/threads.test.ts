@@ -1,3 +1,6 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import { threadsOf } from "./threads.ts";
 
@@ -9,7 +12,9 @@ const source = `
     parentPort.postMessage([workerData.job, message]);
   });
 `;
-const threads = threadsOf({ source, home: import.meta.url, stop: new SharedArrayBuffer(1) });
+const program = join(mkdtempSync(join(tmpdir(), "solvewright-")), "program.cjs");
+writeFileSync(program, source);
+const threads = threadsOf({ program, stop: new SharedArrayBuffer(1) });
 
 test("there is one at least", () => expect(threads.count).toBeGreaterThan(0));
 

@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import type { JobName } from "./jobs.ts";
@@ -17,10 +18,9 @@ export interface Threads {
   build(): string;
 }
 
-/** The worker's own program: its text, where its imports start from, and the byte that is set once the user asks to stop. */
+/** What threads are started from: the file, and the byte that is set once the user asks to stop. */
 export interface Program {
-  readonly source: string;
-  readonly home: string;
+  readonly program: string;
   readonly stop: SharedArrayBuffer;
 }
 
@@ -28,7 +28,7 @@ export interface Program {
 export type Errand = Program & { readonly job: JobName };
 
 const started = (errand: Errand): Thread => {
-  const worker = new Worker(errand.source, { eval: true, workerData: errand });
+  const worker = new Worker(errand.program, { workerData: errand });
   const ask = (message: unknown): Promise<unknown> =>
     new Promise((resolve, reject) => {
       worker.once("error", reject);
@@ -45,5 +45,5 @@ const started = (errand: Errand): Thread => {
 export const threadsOf = (program: Program): Threads => ({
   count: availableParallelism(),
   start: (job) => started({ ...program, job }),
-  build: () => createHash("sha256").update(program.source).digest("hex").slice(0, 16),
+  build: () => createHash("sha256").update(readFileSync(program.program)).digest("hex").slice(0, 16),
 });
