@@ -1,4 +1,4 @@
-import { type Part, textOf, wordsIn } from "../line.ts";
+import { type Part, type Style, textOf, wordsIn } from "../line.ts";
 import { capital } from "./counts.ts";
 
 /** Joins words and parts into one sentence with a capital and a full stop; empty pieces fall away. */
@@ -41,16 +41,20 @@ export const concluded = (reason: Pieces, further: Part | undefined, end: Part):
 const mostInLine = 40;
 
 /** Sentences that can be said in one breath. */
-export const isSayable = (parts: readonly Part[]): boolean => {
+const isSayable = (parts: readonly Part[]): boolean => {
   const all = textOf(parts).split(/(?<=[.?!])\s+/);
   return all.length <= 3 && all.every((one) => wordsIn(one) <= mostWords) && wordsIn(textOf(parts)) <= mostInLine;
 };
 
-/** Sentences that can be followed by a reader. */
-export const isReadable = (parts: readonly Part[]): boolean => {
+/** Sentences that can be followed by a reader: places have long names. */
+const isReadable = (parts: readonly Part[]): boolean => {
   const all = textOf(parts).split(/(?<=[.?!])\s+/);
   return all.length <= 3 && all.every((one) => wordsIn(one) <= 2 * mostWords);
 };
+
+/** Whether a line is short enough for its style: to be said in one breath, or to be read. */
+export const isShortFor = (style: Style): ((parts: readonly Part[]) => boolean) =>
+  style === "placed" ? isReadable : isSayable;
 
 /** A reason cut before its last "and". */
 const inTwo = (said: string): readonly [string, string?] => {
@@ -60,6 +64,7 @@ const inTwo = (said: string): readonly [string, string?] => {
 
 /** A reason of one or two clauses with the words before it and what follows, cut where it is long; undefined where that does not help. */
 export const explained = (
+  style: Style,
   opening: Pieces,
   said: string,
   of: Part["of"],
@@ -73,7 +78,7 @@ export const explained = (
     concluded([...opening, partOf(said)], undefined, end),
     concluded([...opening, partOf(first)], further, end),
   ];
-  return ways.map((way) => sentences(before, way)).find(isSayable);
+  return ways.map((way) => sentences(before, way)).find(isShortFor(style));
 };
 
 /** A reason that was given before, said again. */

@@ -8,7 +8,7 @@ import { type Part, textOf, wordsIn } from "../../line.ts";
 import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
-import { concluded, explained, isReadable, isSayable, mostWords, sentence, sentences } from "../sentence.ts";
+import { concluded, explained, isShortFor, mostWords, sentence, sentences } from "../sentence.ts";
 import { eitherCase } from "./either-case.ts";
 import { jointReason } from "./joint-reasons.ts";
 import { premisesOf, reasonOf, takenBy } from "./reasons.ts";
@@ -291,7 +291,8 @@ const isAboutAll = (telling: Telling, rule: string): boolean => {
 
 /** The clue with the reason that its kind gives, where there is one that can be said. */
 const reasoned = (telling: Telling, rule: string, known: Known): Part[] | undefined => {
-  const { removes, because } = telling.deduction;
+  const { nouns, deduction } = telling;
+  const { removes, because } = deduction;
   // Digits that the clue by itself leaves for several cells are reason enough.
   if (removes.size > 1 && because.facts.size === 0) return undefined;
   const said = reasonOf(telling, rule, takenBy(telling));
@@ -300,13 +301,15 @@ const reasoned = (telling: Telling, rule: string, known: Known): Part[] | undefi
   const first = own ? [] : sharing(telling, rule);
   const end = follows(telling, known.own);
   const of = { rule };
-  if (first.length > 0) return explained([], said, of, end, first);
+  if (first.length > 0) return explained(nouns.style, [], said, of, end, first);
   const ruled = own ?? ruledOf(telling, rule, false);
   const [, itself] = /^it (.*)$/s.exec(said) ?? [];
   if (itself !== undefined && isAboutAll(telling, rule)) return sentence(ruled, " ", thatLeaves(telling));
   const short =
-    itself === undefined ? explained([ruled, ": "], said, of, end) : explained([ruled, " "], itself, of, end);
-  return short ?? explained([], said, of, end, sentence("take ", ruled));
+    itself === undefined
+      ? explained(nouns.style, [ruled, ": "], said, of, end)
+      : explained(nouns.style, [ruled, " "], itself, of, end);
+  return short ?? explained(nouns.style, [], said, of, end, sentence("take ", ruled));
 };
 
 /** One clue, with what stands on it and what is known of its cells. */
@@ -391,8 +394,7 @@ export const joint: Phrase = (telling) => {
   const { rules, houses } = deduction.because;
   const whole = houses.find((id) => board.house(id)!.complete);
   const names = [...clueNames(telling, rules), ...(whole === undefined ? [] : [nouns.house(whole)])];
-  // Places have long names: what is read may be longer than what is said in one breath.
-  const fits = nouns.style === "placed" ? isReadable : isSayable;
+  const fits = isShortFor(nouns.style);
   const reason = jointReason(telling, clueNames(telling, rules), conclusion(telling));
   if (reason && fits(reason)) return reason;
   const either = eitherCase(telling, conclusion(telling));
@@ -463,5 +465,5 @@ export const sums: Phrase = (telling) => {
   const end = conclusion(telling);
   const told =
     why === undefined ? parts : sentences(parts, concluded([because(why, parts.at(-2)?.of)], undefined, end));
-  return why !== undefined && isSayable(told) ? told : sentences(parts, sentence("so ", end));
+  return why !== undefined && isShortFor(telling.nouns.style)(told) ? told : sentences(parts, sentence("so ", end));
 };

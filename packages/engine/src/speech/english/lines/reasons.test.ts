@@ -18,6 +18,8 @@ interface Told {
   /** False where the step needs no clue and the board has one all the same. */
   readonly isUsed?: false;
   readonly technique?: string;
+  /** Further clues that the step uses. */
+  readonly also?: readonly string[];
   readonly givens?: string;
   readonly places?: Readonly<Record<string, number>>;
   readonly removes?: Readonly<Record<string, readonly number[]>>;
@@ -32,7 +34,7 @@ const byCell = <T, S>(board: Board, of: Readonly<Record<string, T>>, to: (value:
 /** The line of a step, on a board of 1 to 6 without boxes where not said, once the prover has agreed that the step is true. */
 const said = (told: Told) => {
   const { rule, technique = "clue-cases", places = {}, removes = {}, facts = {}, houses = [], size = 6 } = told;
-  const board = compile(puzzleOf(tiny([rule], { size }, told.givens)));
+  const board = compile(puzzleOf(tiny([rule, ...(told.also ?? [])], { size }, told.givens)));
   const deduction: Deduction = {
     technique,
     level: 2,
@@ -129,7 +131,7 @@ test("arrow: 6 less 4 leaves at most 2", () => {
     "This arrow: its circle is at most 6, and the other one along it is 4. So this can only be 1 or 2.",
   );
   expect(placed).toBe(
-    "The arrow at row 1, column 1: its circle is at most 6. The other one along it is 4, so row 1, column 3 can only be 1 or 2.",
+    "The arrow at row 1, column 1: its circle is at most 6, and the other one along it is 4. So row 1, column 3 can only be 1 or 2.",
   );
 });
 
@@ -241,6 +243,24 @@ test("equal sums: two cells make at least 2", () =>
     "This pair of equal sums: the other area makes at least 2, so there's no 1 here.",
   ));
 
+test("the only place by two clues: what each can be at all is said of each", () => {
+  const { pointing, placed } = said({
+    rule: "cage: { cells: r1c1 r2c1, sum: 3 }",
+    also: ["cage: { cells: r1c2 r2c2 r3c2, sum: 6 }"],
+    technique: "only-place-by-clues",
+    places: { r1c5: 5 },
+    facts: { r1c3: [3], r1c4: [4], r1c6: [6] },
+    houses: ["row/1"],
+    givens: "{ r1c3: 3, r1c4: 4, r1c6: 6 }",
+  });
+  expect(pointing).toBe(
+    "5 in this row: this cage of 3 can only be 1 and 2. The other can only be 1, 2 and 3, so it's here.",
+  );
+  expect(placed).toBe(
+    "5 in row 1: the cage of 3 at column 1, rows 1 and 2 can only be 1 and 2. The cage of 6 at row 1, column 2 can only be 1, 2 and 3. So it is in row 1, column 5.",
+  );
+});
+
 test("the only place by a clue: beside 4, 5 and 6 a sum of 5 is 2 + 3, and the clue says so", () => {
   const { pointing, placed } = said({
     rule: "frame-sum: { row: 1, from: right, sum: 5, over: 2 }",
@@ -252,7 +272,7 @@ test("the only place by a clue: beside 4, 5 and 6 a sum of 5 is 2 + 3, and the c
   });
   expect(pointing).toBe("This frame sum of 5 can't have the 1 of this row: it can only be 2 and 3. So it's here.");
   expect(placed).toBe(
-    "The frame sum of 5 at row 1, columns 6 and 5 can't have the 1 of row 1. It can only be 2 and 3, so it is in row 1, column 4.",
+    "The frame sum of 5 at row 1, columns 6 and 5 can't have the 1 of row 1: it can only be 2 and 3. So it is in row 1, column 4.",
   );
 });
 

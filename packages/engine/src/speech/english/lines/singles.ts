@@ -163,6 +163,12 @@ export const onlyPlace: Phrase = (telling) => {
   return concluded([`${digit} in `, because(nouns.house(house), { house }), ": ", ...reasons], undefined, target);
 };
 
+/** "by this clue, the other two make 9", or where the reason is what the clue itself can be, "this clue can only be 1 and 3". */
+const byClue = (clue: string | Part, reason: string): readonly [opening: readonly (string | Part)[], said: string] => {
+  const [, itself] = /^it (.*)$/s.exec(reason) ?? [];
+  return itself === undefined ? [["by ", clue, ", "], reason] : [[clue, " "], itself];
+};
+
 /** "This arrow can't have the 4 of this box: ..., so it's here", "4 in this box: by this clue, ... By the other, ..., so it's here". */
 const barred = (telling: Telling, house: string, cell: Cell, digit: number): Part[] | undefined => {
   const { nouns, board } = telling;
@@ -178,18 +184,23 @@ const barred = (telling: Telling, house: string, cell: Cell, digit: number): Par
   const opening = [`${digit} in `, inHouse, ": "];
   const has = holding.length === 1 ? " has one" : " have one";
   if (other === undefined && holding.length === 0) {
+    const itsOwn = rules.length === 1 ? reason! : reason!.replace(/^it /, "they ");
     const isApart = rules.every((id) => !board.rule(id)!.cells.includes(cell));
     const cant = [ruled(rules), ` can't have the ${digit} of `, inHouse];
-    const short = isApart ? [...cant, ": "] : [...opening, "by ", ruled(rules), ", "];
     const alone = isApart ? sentence(...cant) : sentence("take ", ruled(rules), ` for the ${digit} of `, inHouse);
-    return explained(short, reason!, of, target) ?? explained([], reason!, of, target, alone);
+    const [by, said] = isApart ? [[": "], itsOwn] : byClue(ruled(rules), reason!);
+    const short = [...(isApart ? cant : opening), ...by];
+    return explained(nouns.style, short, said, of, target) ?? explained(nouns.style, [], itsOwn, of, target, alone);
   }
-  if (other === undefined)
-    return explained(["by ", ruled(rules), ", "], reason!, of, target, sentence(...opening, ruled(holding), has));
+  if (other === undefined) {
+    const [by, said] = byClue(ruled(rules), reason!);
+    return explained(nouns.style, by, said, of, target, sentence(...opening, ruled(holding), has));
+  }
   if (more.length + holding.length > 0 || rules.length > 2) return undefined;
-  const second = nouns.style === "placed" ? `by ${nouns.rule(rules[1]!)}, ` : "by the other, ";
-  const first = sentence(...opening, `by ${nouns.rule(rules[0]!)}, `, because(reason!, of));
-  return explained([second], other, { rule: rules[1]! }, target, first);
+  const [firstBy, firstSaid] = byClue(nouns.rule(rules[0]!), reason!);
+  const [secondBy, secondSaid] = byClue(nouns.style === "placed" ? nouns.rule(rules[1]!) : "the other", other);
+  const first = sentence(...opening, ...firstBy, because(firstSaid, of));
+  return explained(nouns.style, secondBy, secondSaid, { rule: rules[1]! }, target, first);
 };
 
 export const onlyPlaceByClues: Phrase = (telling) => {
