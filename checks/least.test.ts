@@ -3,15 +3,14 @@ import process from "node:process";
 import { expect, test } from "vitest";
 import { isOne } from "../packages/engine/src/board/digits.ts";
 import { at } from "../packages/engine/src/board/knowledge.ts";
+import type { Related } from "../packages/engine/src/board/related.ts";
 import { claimOf } from "../packages/engine/src/deduce/claim.ts";
-import { combinations } from "../packages/engine/src/deduce/combinations.ts";
 import type { Deduction, Reasons } from "../packages/engine/src/deduce/deduction.ts";
 import { definitionOf } from "../packages/engine/src/prove/definition.ts";
 import { prove } from "../packages/engine/src/prove/prove.ts";
+import type { Cell } from "../packages/engine/src/puzzle/canvas.ts";
+import { smallestHitting } from "../packages/engine/src/soundness/hitting-sets.ts";
 import { type Lesson, lessonFrom } from "../packages/engine/src/teach/lesson.ts";
-
-/** Reasons of more premises are left to `LEAST=9 npx vitest run checks/least.test.ts`: the search is exhaustive. */
-const mostPremises = Number(process.env.LEAST ?? 6);
 
 const folder = new URL("../docs/lessons/", import.meta.url);
 const lessons = readdirSync(folder).map((file): readonly [string, Lesson] => {
@@ -22,24 +21,22 @@ const lessons = readdirSync(folder).map((file): readonly [string, Lesson] => {
 const sizeOf = ({ facts, houses, rules, relations }: Reasons): number =>
   facts.size + houses.length + rules.length + relations.length;
 
-type Premise = { readonly house: string } | { readonly rule: string } | { readonly cell: number };
+type Premise =
+  | { readonly house: string }
+  | { readonly rule: string }
+  | { readonly cell: Cell }
+  | { readonly related: Related };
 
-/** Everything that could be a reason near the step: houses and clues on the cells it speaks of, and what is known of their cells. */
-const premisesNear = ({ board, step, before }: Lesson): Premise[] => {
-  const spoken = [...step.places.keys(), ...step.removes.keys(), ...step.because.facts.keys()];
-  const touches = (cells: readonly number[]): boolean => cells.some((cell) => spoken.includes(cell));
-  const houses = board.houses.filter(({ id, cells }) => step.because.houses.includes(id) || touches(cells));
-  const rules = board.rules.filter(({ cells, wholeGrid }) => wholeGrid || touches(cells));
-  const targets = [...step.places.keys(), ...step.removes.keys()];
-  const near = houses.filter(({ cells }) => cells.some((cell) => targets.includes(cell))).flatMap(({ cells }) => cells);
-  const cells = [...new Set([...near, ...spoken, ...rules.flatMap(({ cells }) => cells)])];
+/** Everything on the board that could be a reason: each house and clue, what is known of each cell, what ties cells together. */
+const premisesOf = ({ board, step, before }: Lesson): Premise[] => {
+  // That a cell has one digit left says what is to be shown, and not why.
+  const isShown = (cell: Cell): boolean => step.places.has(cell) && isOne(at(before, cell));
+  const cells = [...board.domains.keys()].filter((cell) => at(before, cell) !== board.domains[cell] && !isShown(cell));
   return [
-    ...houses.map(({ id }) => ({ house: id })),
-    ...rules.map(({ id }) => ({ rule: id })),
-    // That a cell has one digit left says what is to be shown, and not why.
-    ...cells
-      .filter((cell) => at(before, cell) !== board.domains[cell] && !(step.places.has(cell) && isOne(at(before, cell))))
-      .map((cell) => ({ cell })),
+    ...board.houses.map(({ id }) => ({ house: id })),
+    ...board.rules.map(({ id }) => ({ rule: id })),
+    ...cells.map((cell) => ({ cell })),
+    ...(before.related ?? []).map((related) => ({ related })),
   ];
 };
 
@@ -50,27 +47,65 @@ const withReasons = ({ step, before }: Lesson, premises: readonly Premise[]): De
     facts: new Map(premises.flatMap((one) => ("cell" in one ? [[one.cell, at(before, one.cell)] as const] : []))),
     houses: premises.flatMap((one) => ("house" in one ? [one.house] : [])),
     rules: premises.flatMap((one) => ("rule" in one ? [one.rule] : [])),
+    relations: premises.flatMap((one) => ("related" in one ? [one.related] : [])),
   },
 });
 
-/** The fewest premises from which the step follows, looked for among all sets of fewer than it has. */
+type Follows = (premises: readonly Premise[]) => boolean;
+
+/** What must be reached into, by every set from which the step follows: all that a largest set without it leaves out. */
+const leftOut = (some: readonly Premise[], all: readonly Premise[], follows: Follows): Premise[] => {
+  const kept = [...some];
+  return all.filter((one) => {
+    if (some.includes(one)) return false;
+    if (follows([...kept, one])) return true;
+    kept.push(one);
+    return false;
+  });
+};
+
+/**
+ * The fewest premises from which the step follows, of all sets that there are. Every such set has one premise at least of
+ * what a set without the step leaves out; so the smallest that reaches into all that was left out so far is tried, and
+ * is either the least there is or leaves out something new. No premise that is added ever hurts, so none is missed.
+ */
 const leastOf = (lesson: Lesson): number => {
   const own = sizeOf(lesson.step.because);
   const about = definitionOf(lesson.board);
-  const all = premisesNear(lesson);
-  for (let size = 0; size < own; size++)
-    for (const some of size === 0 ? [[]] : combinations(all, size))
-      if (prove(claimOf(lesson.board, withReasons(lesson, some)), about, 200).verdict === "proved") return size;
-  return own;
+  const all = premisesOf(lesson);
+  const follows: Follows = (some) =>
+    prove(claimOf(lesson.board, withReasons(lesson, some)), about).verdict === "proved";
+  let reached: readonly (readonly Premise[])[] = [];
+  for (;;) {
+    const some = smallestHitting(reached, [], own - 1);
+    if (!some || follows(some)) return some?.length ?? own;
+    const more: Premise[][] = [];
+    for (let wider = some; !follows(wider); wider = [...wider, ...more.at(-1)!])
+      more.push(leftOut(wider, all, follows));
+    reached = [...reached, ...more].sort((a, b) => a.length - b.length);
+  }
 };
 
-const asked = lessons.filter(
-  ([, { step }]) => step.because.relations.length === 0 && sizeOf(step.because) <= mostPremises,
-);
+/**
+ * Where the least shows another pattern: for a hidden set the naked one in the same house (8 premises against 4, 10
+ * against 3), and for the swordfish five that make no fish (it has 12; the least that makes one has 9).
+ */
+const others = ["hidden-pair", "hidden-triple", "swordfish"];
+/** Four empty cells give the prover much to look at: 12 s. All of them with `LEAST=all npx vitest run checks/least.test.ts`. */
+const slow = ["naked-quad"];
+const left = process.env.LEAST ? [] : [...others, ...slow];
 
 test("reasons are as few as can be in most lessons, and never more than two over", { timeout: 600_000 }, () => {
-  const over = asked.map(([technique, lesson]) => [technique, sizeOf(lesson.step.because) - leastOf(lesson)] as const);
-  if (process.env.LEAST) console.log(over.map(([technique, by]) => `${technique} ${by}`).join("\n"));
-  expect(over.filter(([, by]) => by > 2)).toEqual([]);
-  expect(over.filter(([, by]) => by === 0).length).toBeGreaterThan(over.length / 2);
+  const asked = lessons.filter(([technique]) => !left.includes(technique));
+  const sizes = asked.map(([technique, lesson]) => ({
+    technique,
+    own: sizeOf(lesson.step.because),
+    least: leastOf(lesson),
+  }));
+  if (process.env.LEAST)
+    console.log(sizes.map(({ technique, own, least }) => `${technique} ${own} ${least}`).join("\n"));
+  const fair = sizes.filter(({ technique }) => !others.includes(technique));
+  expect(fair.length).toBeGreaterThanOrEqual(20);
+  expect(fair.filter(({ own, least }) => own > least + 2)).toEqual([]);
+  expect(fair.filter(({ own, least }) => own === least).length).toBeGreaterThan(fair.length / 2);
 });

@@ -1,19 +1,38 @@
 /** Whether every item of `small` is in `large`. */
 const isWithin = <T>(small: readonly T[], large: readonly T[]): boolean => small.every((item) => large.includes(item));
 
-/** Grows `chosen` until it hits all, to at most `size` items; undefined where no such set is allowed. */
+/** How many of the sets, taken from the first on, share no item: so many items more are needed at least. */
+const apart = <T>(sets: readonly (readonly T[])[], most: number): number => {
+  const taken = new Set<T>();
+  let count = 0;
+  for (const set of sets) {
+    if (set.some((item) => taken.has(item))) continue;
+    for (const item of set) taken.add(item);
+    if (++count > most) return count;
+  }
+  return count;
+};
+
+/**
+ * Grows `chosen` until it hits all, to at most `size` items; undefined where no such set is allowed. What was tried in
+ * vain in a set is `spent` further down: whatever holds it was looked at then.
+ */
 const grown = <T>(
-  sets: readonly (readonly T[])[],
+  missed: readonly (readonly T[])[],
   chosen: readonly T[],
+  spent: ReadonlySet<T>,
   size: number,
   isAllowed: (items: readonly T[]) => boolean,
 ): readonly T[] | undefined => {
-  const missed = sets.find((set) => !set.some((item) => chosen.includes(item)));
-  if (!missed) return isAllowed(chosen) ? chosen : undefined;
-  if (chosen.length === size) return undefined;
-  for (const item of missed) {
-    const found = grown(sets, [...chosen, item], size, isAllowed);
+  if (missed.length === 0) return isAllowed(chosen) ? chosen : undefined;
+  if (apart(missed, size - chosen.length) > size - chosen.length) return undefined;
+  const tried = new Set(spent);
+  for (const item of missed[0]!) {
+    if (tried.has(item)) continue;
+    const rest = missed.filter((set) => !set.includes(item));
+    const found = grown(rest, [...chosen, item], tried, size, isAllowed);
     if (found) return found;
+    tried.add(item);
   }
   return undefined;
 };
@@ -29,7 +48,7 @@ export const smallestHitting = <T>(
 ): readonly T[] | undefined => {
   const isAllowed = (items: readonly T[]): boolean => !barred.some((list) => isWithin(list, items));
   for (let size = 0; size <= most; size++) {
-    const found = grown(sets, [], size, isAllowed);
+    const found = grown(sets, [], new Set(), size, isAllowed);
     if (found) return found;
   }
   return undefined;
