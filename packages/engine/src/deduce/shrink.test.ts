@@ -56,6 +56,14 @@ describe("shrink", () => {
       rules: ["cage/1"],
     });
   });
+  test("that a digit lies in a cage takes the cage alone: a spot is concluded as well", () => {
+    const spots = [{ digit: 3, cells: [cell("r1c3"), cell("r1c4")], house: "cage/1" }];
+    const small = shrink({ ...deduction(everything, {} as never), spots }, board, holds)!;
+    expect(claimOf(board, small)).toMatchObject({
+      spots: [{ digit: 3, cells: ["r1c3", "r1c4"], house: "cage/1" }],
+      because: { facts: {}, houses: [], rules: ["cage/1"] },
+    });
+  });
   test("of two facts that serve alike the farther one goes", () => {
     const small = shrink(deduction({ ...everything, rules: [] }), board, holds)!;
     // The 2 is seen in the row at r1c2, two away, and in the column at r4c4, three away.

@@ -38,7 +38,7 @@ const waysToDrop = (deduction: Deduction, board: Board): Without[] => {
   const distance = distanceFrom(board, [
     ...deduction.places.keys(),
     ...deduction.removes.keys(),
-    ...deduction.relates.flatMap(({ cells }) => cells),
+    ...[...deduction.spots, ...deduction.relates].flatMap(({ cells }) => cells),
   ]);
   const facts = [...because.facts.keys()].sort((a, b) => distance(b) - distance(a));
   return [

@@ -59,6 +59,17 @@ describe("what can be concluded", () => {
     expect(narrower).toMatchObject({ verdict: "refused", failed: "spot 3 in tiny/row/1", counterexample: { r1c2: 3 } });
   });
 
+  test.each([
+    ["a cage of 8 in three cells has a 1", "cage: { cells: r1c1 r1c2 r2c1, sum: 8 }", 1, "cage/1", 2],
+    ["four of a renban in 1 to 6 hold a 3", "renban: r1c1-r1c4", 3, "renban/1", 1],
+    ["and a 4", "renban: r1c1-r1c4", 4, "renban/1", 6],
+  ])("%s", (_, rule, digit, house, other) => {
+    const six = about(tiny([rule], { size: 6 }));
+    const cells = house === "cage/1" ? ["r1c1", "r1c2", "r2c1"] : ["r1c1", "r1c2", "r1c3", "r1c4"];
+    expectSmall(claim({ spots: [{ digit, cells, house }] }, { rules: [house] }), six);
+    expect(prove(claim({ spots: [{ digit: other, cells, house }] }, { rules: [house] }), six).verdict).toBe("refused");
+  });
+
   const bent = about(tiny([], { regions: '"aaab ccab ccdb dddb"' }));
   const ladder = about(
     tiny(["thermometer: r1c1 r1c2 r1c3", "cage: { cells: r1c1 r1c2, sum: 3 }", "kropke-white: [r1c1 r1c2, r1c2 r1c3]"]),
