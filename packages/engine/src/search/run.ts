@@ -23,14 +23,14 @@ export type Prefer = (cell: Cell, digits: number) => number;
 const least: Prefer = (_, digits) => digits & -digits;
 const firstLeash = 200;
 
-/** The cell with the fewest digits for its weight; -1 when all are settled. */
-const openCell = ({ now, weights }: Narrowing): Cell => {
+/** The open cell with the fewest digits for its weight. */
+const openCell = ({ now, weights, open, openCount }: Narrowing): Cell => {
+  const end = openCount();
   let best = -1;
   let fewest = Number.POSITIVE_INFINITY;
-  for (let cell = 0; cell < now.length; cell++) {
-    const digits = now[cell]!;
-    if ((digits & (digits - 1)) === 0) continue;
-    const score = count(digits as Digits) / weights[cell]!;
+  for (let k = 0; k < end; k++) {
+    const cell = open[k]!;
+    const score = count(now[cell] as Digits) / weights[cell]!;
     if (score < fewest) {
       fewest = score;
       best = cell;
@@ -39,7 +39,11 @@ const openCell = ({ now, weights }: Narrowing): Cell => {
   return best;
 };
 
-const solutionIn = (now: Int32Array): Solution => Uint8Array.from(now, (set) => 31 - Math.clz32(set));
+const solutionIn = (now: Int32Array): Solution => {
+  const solution = new Uint8Array(now.length);
+  for (let cell = 0; cell < now.length; cell++) solution[cell] = 31 - Math.clz32(now[cell]!);
+  return solution;
+};
 const isAt = (solution: Solution, now: Int32Array): boolean =>
   solution.every((digit, cell) => now[cell] === 1 << digit);
 
@@ -100,13 +104,10 @@ export const runOf = (narrowing: Narrowing, prefer: Prefer = least): Run => {
         retreat();
       } else if (nodes >= end) return "budget";
       else if (nodes >= restartAt && found < 2) restart();
+      else if (narrowing.openCount() > 0) assume(openCell(narrowing));
       else {
-        const cell = openCell(narrowing);
-        if (cell >= 0) assume(cell);
-        else {
-          holds = false;
-          if (isNew()) return "solution";
-        }
+        holds = false;
+        if (isNew()) return "solution";
       }
     }
   };
