@@ -1,10 +1,10 @@
-import { type Board, compile } from "@solvewright/engine";
-import { puzzleOf } from "@solvewright/engine/test-kit";
+import { accept, type Board, compile, read } from "@solvewright/engine";
 
 /** A small puzzle with one solution, solved in a few beats; `more` are further lines of the file, `title` is its title. */
 export const fourByFour = ({ title = "Four", more = "" } = {}): Board =>
   compile(
-    puzzleOf(`puzzle: 1
+    accept(
+      read(`puzzle: 1
 title: ${JSON.stringify(title)}
 grids: [{ id: main, called: the grid, size: 4 }]
 givens:
@@ -14,4 +14,5 @@ givens:
     2...
     ..1.
 ${more}`),
+    )!,
   );
