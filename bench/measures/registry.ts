@@ -1,5 +1,6 @@
 import { counting } from "./counting.ts";
 import type { Measure } from "./measure.ts";
+import { page } from "./page.ts";
 import { plan } from "./plan.ts";
 import { allSeventeen } from "./seventeen.ts";
 import { soundness } from "./soundness.ts";
@@ -7,4 +8,4 @@ import { start } from "./start.ts";
 import { voice } from "./voice.ts";
 import { why } from "./why.ts";
 
-export const measures: readonly Measure[] = [soundness, allSeventeen, counting, plan, why, voice, start];
+export const measures: readonly Measure[] = [soundness, allSeventeen, counting, plan, why, voice, page, start];

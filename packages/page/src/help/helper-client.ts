@@ -49,7 +49,7 @@ const withOrder = (program: string, start: Ask, heard: (answer: Answered) => voi
 };
 
 /** What warms the helper up may hold a question up that long, in milliseconds. */
-const longestWarmUp = 1000;
+const longestWarmUp = 4000;
 
 /** Asks the helper whatever the state says is to be asked, and puts the answers into the state. */
 export const helperFor = async (app: App, packed: string): Promise<void> => {
@@ -59,7 +59,7 @@ export const helperFor = async (app: App, packed: string): Promise<void> => {
   let warming: number | undefined;
 
   const heard = (answer: Answered): void => {
-    if (warming === answer.id) warming = undefined;
+    if (warming === answer.id) warmed();
     const isAwaited = waiting?.id === answer.id;
     if (isAwaited) waiting = undefined;
     if ("failed" in answer) {
@@ -79,7 +79,7 @@ export const helperFor = async (app: App, packed: string): Promise<void> => {
   // What is no longer wanted is stopped: a worker has no other way.
   const beginAgain = (): void => {
     line.close();
-    warming = undefined;
+    if (warming !== undefined) warmed();
     line = begun();
     learn();
   };
@@ -100,8 +100,12 @@ export const helperFor = async (app: App, packed: string): Promise<void> => {
   app.watch(({ asking }, before) => {
     if (asking !== before.asking && asking !== waiting?.ask && (asking || waiting)) ask(asking);
   });
-  withOrder(program, start, (answer) => {
-    app.update((state, moment) => ("failed" in answer ? state : answered(state, answer, moment)));
-    learn();
-  });
+  /** The running order comes last: on a small device the two would be in each other's way. */
+  const warmed = (): void => {
+    warming = undefined;
+    withOrder(program, start, (answer) => {
+      app.update((state, moment) => ("failed" in answer ? state : answered(state, answer, moment)));
+      learn();
+    });
+  };
 };
