@@ -6,6 +6,7 @@ import { join } from "node:path";
 import process from "node:process";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
+import { fromSource } from "./from-source.mjs";
 import { ensureInstalled, root } from "./install.mjs";
 
 const source = join(root, "packages/page/src");
@@ -32,10 +33,9 @@ const bundled = async (entry, format) => {
   return outputFiles[0].text.trim();
 };
 
-/** The look's tokens as CSS. They are TypeScript, so they are bundled before they can be asked. */
+/** The look's tokens as CSS. */
 const tokens = async () => {
-  const text = await bundled("packages/press/src/tokens.ts", "esm");
-  const { cssVariables, themes } = await import(`data:text/javascript;base64,${Buffer.from(text).toString("base64")}`);
+  const { cssVariables, themes } = await fromSource("packages/press/src/tokens.ts");
   const light = Object.entries(themes.light).map(([name, value]) => `--${name}:${value};`);
   return `${cssVariables()}\n@media print{:root[data-theme]{color-scheme:light;${light.join("")}--page:#fff}}`;
 };
@@ -77,7 +77,8 @@ export const buildPage = async () => {
     bundled("packages/page/src/help/worker.ts", "iife"),
     style(),
   ]);
-  const helper = gzipSync(worker, { level: 9 }).toString("base64");
+  const { toBase85 } = await fromSource("packages/page/src/help/base85.ts");
+  const helper = toBase85(gzipSync(worker, { level: 9 }));
   const parts = { policy: policyFor(script, css), style: css, helper, script };
   const template = readFileSync(join(source, "page.html"), "utf8");
   const page = template.replace(/(\/\*)?__(policy|style|helper|script)__(\*\/)?/g, (_, __, part) => parts[part]);

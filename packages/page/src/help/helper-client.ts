@@ -2,12 +2,11 @@ import type { App } from "../app/app.ts";
 import { answered } from "../app/help-actions.ts";
 import { lacking, type State, saying } from "../app/state.ts";
 import type { Answered, Ask, Posted } from "./asks.ts";
+import { fromBase85 } from "./base85.ts";
 
-/** The worker's program stands in the page packed (gzip, base64), since it is larger than all the rest. */
-const unpacked = async (packed: string): Promise<string> => {
-  const bytes = Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
-  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
-};
+/** The worker's program stands in the page packed (gzip, base85), since it is larger than all the rest. */
+const unpacked = (packed: string): Promise<string> =>
+  new Response(new Blob([fromBase85(packed)]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
 
 type Send = (ask: Ask) => number;
 interface Line {
