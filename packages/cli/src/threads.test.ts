@@ -1,6 +1,6 @@
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { threadsOf } from "./threads.ts";
 
@@ -14,7 +14,15 @@ const source = `
 `;
 const program = join(mkdtempSync(join(tmpdir(), "solvewright-")), "program.cjs");
 writeFileSync(program, source);
-const threads = threadsOf({ program, stop: new SharedArrayBuffer(1) });
+const threads = threadsOf({ program, stop: new SharedArrayBuffer(1) }, program);
+
+test("another build is told from this one", () => {
+  const other = join(dirname(program), "other.cjs");
+  writeFileSync(other, `${source}// built anew`);
+  const again = threadsOf({ program, stop: new SharedArrayBuffer(1) }, program);
+  expect(again.build()).toBe(threads.build());
+  expect(threadsOf({ program, stop: new SharedArrayBuffer(1) }, other).build()).not.toBe(threads.build());
+});
 
 test("there is one at least", () => expect(threads.count).toBeGreaterThan(0));
 

@@ -1,7 +1,6 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
-import { fileURLToPath } from "node:url";
 import { Worker } from "node:worker_threads";
 import type { JobName } from "./jobs.ts";
 
@@ -42,12 +41,9 @@ const started = (errand: Errand): Thread => {
   return { ask, end: () => void worker.terminate() };
 };
 
-/** The file that this runs from: built, the whole of the thread's program. */
-const own = fileURLToPath(import.meta.url);
-
-/** More threads of the same program. */
-export const threadsOf = (program: Program): Threads => ({
+/** More threads of the same program; `code` is the file that holds what they do. */
+export const threadsOf = (program: Program, code: string): Threads => ({
   count: availableParallelism(),
   start: (job) => started({ ...program, job }),
-  build: () => createHash("sha256").update(readFileSync(own)).digest("hex").slice(0, 16),
+  build: () => createHash("sha256").update(readFileSync(code)).digest("hex").slice(0, 16),
 });

@@ -1,4 +1,5 @@
 /** A thread that does the work: one command, then its exit code; or, started by such a thread, a job again and again. */
+import { fileURLToPath } from "node:url";
 import { parentPort, workerData } from "node:worker_threads";
 import { carryOut, type Order } from "./carry-out.ts";
 import { jobs } from "./jobs.ts";
@@ -22,7 +23,8 @@ const carryOutTask = async ({ command: wanted, order, terminal, ...program }: Ta
   const flag = new Uint8Array(program.stop);
   const streams = { out: (out: string) => send({ out }), err: (err: string) => send({ err }), terminal };
   const command = commands.find(({ name }) => name === wanted)!;
-  const code = await carryOut(command, order, streams, () => Atomics.load(flag, 0) !== 0, threadsOf(program));
+  const threads = threadsOf(program, fileURLToPath(import.meta.url));
+  const code = await carryOut(command, order, streams, () => Atomics.load(flag, 0) !== 0, threads);
   send({ code });
 };
 
