@@ -22,7 +22,7 @@ export const help = `Measures Solvewright against general-purpose solvers, in tu
 
   npm run bench -- [--only NAME] [--rounds N] [--cases DIR] [--native] [--json | --markdown]
 
-  --only NAME    only measures and families whose name begins so, as killer, count, start
+  --only NAME    only measures and families whose name begins so, as killer, count, page, start
   --rounds N     so many rounds, of which the median counts (5)
   --cases DIR    the folder of puzzles (${"../shared/cases"} where it is there, else examples)
   --native       also gecode, picosat, cadical and clasp, where they are on the PATH

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync, statSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
@@ -34,6 +34,18 @@ inBrowser("nothing leaves the page", () => {
     });
     await expect(trying).rejects.toThrow();
     expect(fetched).toBe("refused");
+  });
+
+  test("each of our puzzles is one file below 400 kB, fonts and all", () => {
+    const folder = new URL("../../../examples/", import.meta.url);
+    const sizes = readdirSync(folder)
+      .filter((file) => file.endsWith(".puzzle.yaml"))
+      .map((file) => ({
+        file,
+        bytes: statSync(fileURLToPath(fileOf(dataOf(readFileSync(new URL(file, folder), "utf8"))))).size,
+      }));
+    expect(sizes.length).toBeGreaterThan(5);
+    expect(sizes.filter(({ bytes }) => bytes >= 400_000)).toEqual([]);
   });
 
   test("hostile words stay words", async () => {
