@@ -18,7 +18,7 @@ export interface Family {
 
 const ending = ".puzzle.yaml";
 
-const puzzleIn = (text: string, name: string): Puzzle => {
+export const puzzleIn = (text: string, name: string): Puzzle => {
   const puzzle = accept(read(text));
   if (!puzzle) throw new Error(`${name} is not a sound puzzle`);
   return puzzle;

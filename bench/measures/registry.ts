@@ -1,4 +1,5 @@
 import { counting } from "./counting.ts";
+import { growth } from "./growth.ts";
 import type { Measure } from "./measure.ts";
 import { page } from "./page.ts";
 import { plan } from "./plan.ts";
@@ -8,4 +9,4 @@ import { start } from "./start.ts";
 import { voice } from "./voice.ts";
 import { why } from "./why.ts";
 
-export const measures: readonly Measure[] = [soundness, allSeventeen, counting, plan, why, voice, page, start];
+export const measures: readonly Measure[] = [soundness, allSeventeen, counting, growth, plan, why, voice, page, start];

@@ -93,7 +93,7 @@ export const soundness: Measure = {
   name: "soundness",
   about:
     "None, one or several solutions: the mean of a family's puzzles, the median of the rounds. Ours judges a compiled " +
-    "board from nothing; clingo gets its program's text ready; gecode tells its own time of search; the other native " +
+    "board, whose layout and propagators stay from pass to pass; clingo gets its program's text ready; gecode tells its own time of search; the other native " +
     "ones run as processes, less a run on nothing. Every peer must see what we see.",
   rows,
 };

@@ -4,7 +4,7 @@ import type { Peer } from "./peer.ts";
 
 const verdicts = { none: 0, one: 1, several: 2 } as const;
 
-/** The engine's judgement of a compiled board, from first to last; nothing of one judgement helps the next. */
+/** The engine's judgement of a compiled board; the board's layout and its terms' propagators stay from one to the next. */
 const judged = (board: Board): Soundness => finished(judging(board));
 
 export const ours: Peer = {

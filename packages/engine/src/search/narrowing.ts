@@ -1,4 +1,5 @@
 import type { Digits } from "../board/digits.ts";
+import { remembered } from "../board/remembered.ts";
 import type { Cell } from "../puzzle/canvas.ts";
 import { propagatorOf } from "../terms/registry.ts";
 import type { Domains, Propagator } from "../terms/term.ts";
@@ -35,6 +36,9 @@ interface Constraint {
 const ranks = 2;
 const slow: ReadonlySet<string> = new Set(["sum", "automaton", "table", "run", "same-digits", "classes"]);
 
+/** A term's propagator narrows any domains, so that all searches of a board can use one. */
+const sharedPropagatorOf = remembered(propagatorOf);
+
 const constraintsOf = (model: Model, now: Int32Array): Constraint[] => [
   ...model.terms.map((term) => ({
     cells: term.cells,
@@ -42,7 +46,7 @@ const constraintsOf = (model: Model, now: Int32Array): Constraint[] => [
     narrow:
       term.term === "sum"
         ? equationPropagator({ ...term, weights: term.weights ?? term.cells.map(() => 1) }, model.peers, now)
-        : propagatorOf(term),
+        : sharedPropagatorOf(term),
   })),
   ...leftoversOf(
     model,
