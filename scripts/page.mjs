@@ -77,7 +77,8 @@ export const buildPage = async () => {
     bundled("packages/page/src/help/worker.ts", "iife"),
     style(),
   ]);
-  const { toBase85 } = await fromSource("packages/page/src/help/base85.ts");
+  const { toBase85 } = await fromSource("packages/press/src/page/base85.ts");
+  // As press packs the puzzle, but by zlib, which packs closer and is there only in Node.
   const helper = toBase85(gzipSync(worker, { level: 9 }));
   const parts = { policy: policyFor(script, css), style: css, helper, script };
   const template = readFileSync(join(source, "page.html"), "utf8");

@@ -15,7 +15,7 @@ export type { Assets, Deliverable, Fact, Show } from "./deliverables/show.ts";
 export { oneLine, withoutTurns } from "./deliverables/texts.ts";
 export { clock, timesOf } from "./deliverables/times.ts";
 export { heldBack, onChanges, type Waiting } from "./deliverables/wanted.ts";
-export { type Folded, unfolded } from "./page/folded.ts";
+export { fromBase85 } from "./page/base85.ts";
 export type { CellData, ClueData, HouseData, PageData, PuzzleData, RuleText, ShowData } from "./page/page-data.ts";
 export { pageDataOf } from "./page/page-data-of.ts";
 export { dataMark, pageOf, titleMark } from "./page/page-of.ts";

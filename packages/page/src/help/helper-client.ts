@@ -1,12 +1,8 @@
 import type { App } from "../app/app.ts";
 import { answered } from "../app/help-actions.ts";
 import { lacking, type State, saying } from "../app/state.ts";
+import { unpacked } from "../unpacked.ts";
 import type { Answered, Ask, Posted } from "./asks.ts";
-import { fromBase85 } from "./base85.ts";
-
-/** The worker's program stands in the page packed (gzip, base85), since it is larger than all the rest. */
-const unpacked = (packed: string): Promise<string> =>
-  new Response(new Blob([fromBase85(packed)]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
 
 type Send = (ask: Ask) => number;
 interface Line {

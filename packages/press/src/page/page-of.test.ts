@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { unfolded } from "./folded.ts";
+import { dataIn } from "../../test-kit/unpacked.ts";
 import type { PageData } from "./page-data.ts";
 import { dataMark, pageOf, titleMark } from "./page-of.ts";
 
@@ -18,13 +18,12 @@ const dataWith = (title: string): PageData => ({
   missing: [],
   unchecked: [],
 });
-const written = (page: string): unknown => unfolded(JSON.parse(/json">(.*)<\/script>/s.exec(page)![1]!));
 
 test.each(["Paper Mill", "</script><b>", "<!--", "$& and $1 and $`", `"'\\`, titleMark, dataMark, "\u2028 é"])(
   "a puzzle called %s comes out as it was put in",
   (title) => {
     const page = pageOf(template, dataWith(title));
-    expect(written(page)).toEqual(dataWith(title));
+    expect(dataIn(page)).toEqual(dataWith(title));
     expect(page.match(/<\/script>/g)).toHaveLength(1);
     expect(page).not.toContain("<!--");
   },

@@ -1,7 +1,7 @@
 import { type Board, compile } from "@solvewright/engine";
 import { puzzleOf } from "@solvewright/engine/test-kit";
 import { describe, expect, test } from "vitest";
-import { unfolded } from "../../page/folded.ts";
+import { dataIn } from "../../../test-kit/unpacked.ts";
 import { dataMark, titleMark } from "../../page/page-of.ts";
 import { correctionsIn } from "./changes.ts";
 import { type Corrected, correctedPage, erratumText, pinnedText } from "./erratum.ts";
@@ -94,20 +94,16 @@ describe("the texts", () => {
 
 describe("the page that takes the place of the old one", () => {
   const page = `${titleMark}<script type="application/json">${dataMark}</script>`;
-  const dataIn = (corrected: Corrected) =>
-    unfolded(JSON.parse(/json">(.*)<\/script>/s.exec(correctedPage(corrected, { page }))![1]!)) as Record<
-      string,
-      unknown
-    >;
+  const dataOf = (corrected: Corrected) => dataIn(correctedPage(corrected, { page })) as Record<string, unknown>;
   test("knows under which name its progress was kept", () => {
     const was = boardOf({ givens: "r1c1: 2" });
-    const before = dataIn({ was, now: was, verdict: "one", differ: 0, note: "x" });
-    const after = dataIn(corrected(was));
+    const before = dataOf({ was, now: was, verdict: "one", differ: 0, note: "x" });
+    const after = dataOf(corrected(was));
     expect(after.formerly).toBe(before.fingerprint);
     expect(after.fingerprint).not.toBe(before.fingerprint);
   });
   test("keeps its name where only words were wrong", () => {
-    const data = dataIn(corrected(boardOf({ title: "Low Watr" })));
+    const data = dataOf(corrected(boardOf({ title: "Low Watr" })));
     expect(data.formerly).toBeUndefined();
   });
 });
