@@ -38,7 +38,7 @@ const beatsIn = ({ beats }: Asked["flags"], { acts }: Plan): number[] => {
   const wanted = ranges(String(beats));
   if (!wanted) throw badUsage('--beats takes numbers such as "7 9-12", or all.', { read: String(beats), right });
   const odd = wanted.find((n) => !numbers.includes(n));
-  if (odd !== undefined) throw badUsage(`There is no beat ${odd}.`, { read: String(beats), right });
+  if (odd !== undefined) throw badUsage(`There is no beat ${odd}. Right: ${right}.`, { read: String(beats), right });
   return [...new Set(wanted)].sort((a, b) => a - b);
 };
 

@@ -19,6 +19,10 @@ export const listed = (words: readonly (string | number)[], join = "and"): strin
   return `${words.slice(0, -1).join(", ")} ${join} ${words.at(-1)}`;
 };
 
+/** "row 5, column 8; row 6, column 7; and row 7, column 7": what has commas in it already. */
+export const listedApart = (items: readonly string[]): string =>
+  items.length < 3 ? items.join(", and ") : `${items.slice(0, -1).join("; ")}; and ${items.at(-1)}`;
+
 /** "1, 2 and 4"; a long run is said by its ends: "1 to 6". */
 export const digitsSaid = (digits: Digits, join = "and"): string => {
   const list = listOf(digits);

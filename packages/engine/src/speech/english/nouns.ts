@@ -3,7 +3,7 @@ import type { Cell } from "../../puzzle/canvas.ts";
 import type { Grid } from "../../puzzle/puzzle.ts";
 import type { Words } from "../../rules/contract.ts";
 import type { Part, Style } from "../line.ts";
-import { counted, listed } from "./counts.ts";
+import { counted, listed, listedApart, ordinal } from "./counts.ts";
 
 /** One vocabulary of nouns for both styles. Texts begin in lower case; `of` says what they speak of. */
 export interface Nouns {
@@ -45,6 +45,8 @@ const placedCell = (board: Board, cell: Cell, spoken?: number): string => {
   return `row ${rowIn(board, grid, cell)}, column ${columnIn(board, grid, cell)}${inGrid(board, grid)}`;
 };
 
+const ascending = (numbers: Iterable<number>): number[] => [...numbers].sort((a, b) => a - b);
+
 /** Cells of one grid, those of one row together: "row 2, columns 4 and 5". */
 const placedCells = (board: Board, cells: readonly Cell[], spoken?: number): string => {
   const holds = (index: number): boolean => cells.every((cell) => board.canvas.grids[cell]!.includes(index));
@@ -58,15 +60,12 @@ const placedCells = (board: Board, cells: readonly Cell[], spoken?: number): str
     rows.set(rowIn(board, grid, cell), [...(rows.get(rowIn(board, grid, cell)) ?? []), columnIn(board, grid, cell)]);
   const columns = new Set(cells.map((cell) => columnIn(board, grid, cell)));
   if (columns.size === 1 && rows.size > 1)
-    return `column ${[...columns][0]}, rows ${listed([...rows.keys()])}${inGrid(board, grid)}`;
+    return `column ${[...columns][0]}, rows ${listed(ascending(rows.keys()))}${inGrid(board, grid)}`;
   const groups = [...rows].map(
-    ([row, inRow]) => `row ${row}, ${inRow.length > 1 ? "columns" : "column"} ${listed(inRow)}`,
+    ([row, inRow]) => `row ${row}, ${inRow.length > 1 ? "columns" : "column"} ${listed(ascending(inRow))}`,
   );
-  return `${groups.length > 2 ? inSemicolons(groups) : listed(groups)}${inGrid(board, grid)}`;
+  return `${groups.length > 2 ? listedApart(groups) : listed(groups)}${inGrid(board, grid)}`;
 };
-
-/** "row 5, column 8; row 6, column 7; and row 7, column 7": places that have commas in them already. */
-const inSemicolons = (places: readonly string[]): string => `${places.slice(0, -1).join("; ")}; and ${places.at(-1)}`;
 
 const third = (index: number, of: number, names: readonly [string, string, string]): string | undefined =>
   of === 1 ? "" : index === 0 ? names[0] : index === of - 1 ? names[2] : of === 3 ? names[1] : undefined;
@@ -89,9 +88,8 @@ const placedBox = (board: Board, house: House, grid: Grid): string => {
     return `the ${place.trim()} box${of}`;
   }
   const rows = `rows ${down * box.rows + 1} ${box.rows === 2 ? "and" : "to"} ${(down + 1) * box.rows}`;
-  return `the ${column ?? ordinalColumn(right)} box in ${rows}${of}`;
+  return `the ${column ?? ordinal(right + 1)} box in ${rows}${of}`;
 };
-const ordinalColumn = (index: number): string => `${counted(index + 1)}th`;
 
 const placedHouse = (board: Board, house: House): string => {
   const grid = house.grid === undefined ? undefined : board.puzzle.grids[house.grid]!;

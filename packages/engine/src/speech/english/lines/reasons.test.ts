@@ -272,7 +272,7 @@ test("the only place by a clue: beside 4, 5 and 6 a sum of 5 is 2 + 3, and the c
   });
   expect(pointing).toBe("This frame sum of 5 can't have the 1 of this row: it can only be 2 and 3. So it's here.");
   expect(placed).toBe(
-    "The frame sum of 5 at row 1, columns 6 and 5 can't have the 1 of row 1: it can only be 2 and 3. So it is in row 1, column 4.",
+    "The frame sum of 5 at row 1, columns 5 and 6 can't have the 1 of row 1: it can only be 2 and 3. So it is in row 1, column 4.",
   );
 });
 

@@ -5,7 +5,7 @@ import { combinations } from "../../../deduce/combinations.ts";
 import { placesIn } from "../../../deduce/techniques/only-place.ts";
 import type { Cell } from "../../../puzzle/canvas.ts";
 import { type Part, wordsIn } from "../../line.ts";
-import { aDigit, aDigitOf, counted, digitsSaid, listed } from "../counts.ts";
+import { aDigit, aDigitOf, counted, digitsSaid, listed, listedApart } from "../counts.ts";
 import { because, so } from "../nouns.ts";
 import { namesOf, type Phrase, type Telling } from "../phrase.ts";
 import { concluded, sentence } from "../sentence.ts";
@@ -40,15 +40,17 @@ const inCells = ({ nouns }: Telling, cells: readonly Cell[]): string => {
   return cells.length === 1 ? "here" : `in these ${counted(cells.length)}`;
 };
 
-/** More sorts of losses than this are left to the drawing. */
+/** More sorts of losses than this are left to the drawing, where there is one. */
 const mostGroups = 3;
 /** So that the sentence with them stays short enough. */
 const mostWordsOfGroups = 17;
 
-/** "no 3 here", "no 3 in these two and no 5 here". */
+/** "no 3 here", "no 3 in these two and no 5 here"; where it is read, every one, set apart since places have commas. */
 const noneLeft = (telling: Telling): string | undefined => {
   const groups = groupsOf(telling);
-  const said = listed(groups.map(({ cells, digits }) => `${noneOf(digits)} ${inCells(telling, cells)}`));
+  const each = groups.map(({ cells, digits }) => `${noneOf(digits)} ${inCells(telling, cells)}`);
+  if (telling.nouns.style === "placed") return listedApart(each);
+  const said = listed(each);
   return groups.length > mostGroups || (groups.length > 1 && wordsIn(said) > mostWordsOfGroups) ? undefined : said;
 };
 
