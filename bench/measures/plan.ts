@@ -1,27 +1,10 @@
-import { spawnSync } from "node:child_process";
-import { join } from "node:path";
-import process from "node:process";
 import type { Options } from "../options.ts";
 import { clingo } from "../peers/clingo.ts";
 import { planTimed, type Timing } from "../proving.ts";
 import { type Case, caseIn, filesByFamily } from "../puzzles.ts";
-import { root } from "../root.ts";
 import { inTurns, median, quantile, type Runner, ratio } from "../turns.ts";
+import { coldly } from "./coldly.ts";
 import { isWanted, type Measure, type Row } from "./measure.ts";
-
-interface Cold {
-  readonly read: number;
-  readonly sound: number;
-  readonly plan: number;
-}
-
-/** The first plan of a new process, which runs this program's flags. */
-const coldly = (file: string): Cold => {
-  const args = [...process.execArgv, join(root, "bench/cold.ts"), file];
-  const { stdout, stderr, status } = spawnSync(process.execPath, args, { encoding: "utf8" });
-  if (status !== 0) throw new Error(stderr);
-  return JSON.parse(stdout) as Cold;
-};
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
@@ -60,15 +43,15 @@ const figuresOf = (timings: readonly Timing[]): Record<string, number> => {
 async function* rows(options: Options): AsyncGenerator<Row> {
   for (const [name, files] of filesByFamily(options.cases)) {
     if (!isWanted(`plan-${name}`, options) || /^(none|several)$/.test(name)) continue;
-    const cold = files.map(coldly);
+    const cold = files.map((file) => coldly("plan", file));
     const timings: Timing[] = [];
     const taken = await inTurns(await planners(files.map(caseIn), timings), options.rounds);
     const [plan, theirs] = [taken.get("plan")!, taken.get("clingo")!];
     const figures = {
       puzzles: files.length,
       "warm ms": median(plan),
-      "cold ms": mean(cold.map(({ read, sound, plan }) => read + sound + plan)),
-      "cold most ms": Math.max(...cold.map(({ read, sound, plan }) => read + sound + plan)),
+      "cold ms": mean(cold),
+      "cold most ms": Math.max(...cold),
       "clingo / warm": ratio(plan, theirs),
       ...figuresOf(timings),
     };
