@@ -20,7 +20,11 @@ export const watching = ({ stopped }: Pick<Asked, "stopped">, show: () => void =
 };
 
 /** Runs a generator to its end, watched. */
-export const carriedOut = <P, T>(work: Generator<P, T>, asked: Asked, show: (progress: P) => void): T => {
+export const carriedOut = <P, T>(
+  work: Generator<P, T>,
+  asked: Pick<Asked, "stopped">,
+  show: (progress: P) => void = () => {},
+): T => {
   let latest: P | undefined;
   const watch = watching(asked, () => latest !== undefined && show(latest));
   for (;;) {

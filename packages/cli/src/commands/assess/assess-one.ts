@@ -14,6 +14,7 @@ import {
   runningOrder,
   type Solution,
 } from "@solvewright/engine";
+import { carriedOut, unlessStopped } from "../../long-work.ts";
 import type { AssessForm } from "../../schemas/assess.ts";
 
 /** A file to assess: what is sent to another thread. */
@@ -28,16 +29,6 @@ const measures = { runs: 5, trials: 400 };
 
 const tenths = (number: number): number => Math.round(number * 10) / 10;
 
-/** Runs to the end, or throws once the user asks to stop. */
-const through = <T>(work: Generator<unknown, T>, stopped: () => boolean): T => {
-  for (;;) {
-    if (stopped()) throw new Interrupted("stopped");
-    const step = work.next();
-    if (step.done) return step.value;
-  }
-};
-class Interrupted extends Error {}
-
 const boardOf = (bytes: Uint8Array): Board | readonly Problem[] => {
   const text = decode(bytes);
   if (typeof text !== "string") return [text];
@@ -51,7 +42,7 @@ type Solved = Pick<AssessForm, "level" | "minutes" | "settled" | "open" | "effor
 const solvedForm = (board: Board, stopped: () => boolean): Solved => {
   const about = definitionOf(board);
   const judge = (claim: Parameters<typeof prove>[0]) => prove(claim, about);
-  const reach = through(reaching(board, judge, { measures }), stopped);
+  const reach = carriedOut(reaching(board, judge, { measures }), { stopped });
   const level = reach.viewers.find((viewer) => viewer.through)?.level;
   const { dependency, refutation, whole } = reach.measures;
   const form = {
@@ -63,7 +54,7 @@ const solvedForm = (board: Board, stopped: () => boolean): Solved => {
   };
   if (level === undefined) return form;
   const limits = (deduction: Parameters<typeof limitsOf>[2]) => limitsOf(board, about, deduction);
-  const { plan } = through(runningOrder(board, judge, { level, limits }), stopped);
+  const { plan } = carriedOut(runningOrder(board, judge, { level, limits }), { stopped });
   return { level, minutes: tenths(plan.seconds / 60), ...form };
 };
 
@@ -79,7 +70,7 @@ const puzzleForm = ({ puzzle, rules, givens }: Board, solution: Solution | undef
 const assessed = ({ file, sha256, bytes }: Paper, stopped: () => boolean): AssessForm => {
   const board = boardOf(bytes);
   if (!("canvas" in board)) return { file, sha256, verdict: "faulty", problems: board.map((each) => ({ ...each })) };
-  const { verdict, solutions } = through(judging(board), stopped);
+  const { verdict, solutions } = carriedOut(judging(board), { stopped });
   const solution = verdict === "one" ? solutions[0] : undefined;
   return {
     file,
@@ -91,11 +82,5 @@ const assessed = ({ file, sha256, bytes }: Paper, stopped: () => boolean): Asses
 };
 
 /** Everything about one puzzle file but its duplicates; undefined where the user stopped it. */
-export const assessOne = (paper: Paper, stopped: () => boolean): AssessForm | undefined => {
-  try {
-    return assessed(paper, stopped);
-  } catch (error) {
-    if (error instanceof Interrupted) return undefined;
-    throw error;
-  }
-};
+export const assessOne = (paper: Paper, stopped: () => boolean): AssessForm | undefined =>
+  unlessStopped(() => assessed(paper, stopped));
