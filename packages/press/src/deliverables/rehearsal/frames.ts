@@ -1,4 +1,4 @@
-import type { Board, RuleLine } from "@solvewright/engine";
+import { type Board, type Part, type RuleLine, type Step, textOf, wordsIn } from "@solvewright/engine";
 import { type BoardOptions, boardScene, boardSvg } from "../../board/board-svg.ts";
 import { coloursOf } from "../../colours.ts";
 import { widthOf } from "../../scene/letters.ts";
@@ -101,13 +101,27 @@ const ruleState = ({ n, title, focus }: RuleLine, starts: ReadonlyMap<number, nu
   view: { ringed: focus.rules },
 });
 
+/** How much of a line is said before it comes to what follows, from 0 to 1. */
+const untilSo = (parts: readonly Part[]): number => {
+  const first = parts.findIndex(({ role }) => role === "so");
+  return first < 0 ? 0 : wordsIn(textOf(parts.slice(0, first))) / wordsIn(textOf(parts));
+};
+
+/** A step without what it concludes. */
+const reasonOf = (step: Step): Step => ({ ...step, places: {}, removes: {}, spots: [], relates: [] });
+
 const beatStates = ({ beat, steps, before, after }: StagedBeat, starts: ReadonlyMap<number, number>): State[] => {
   const [from, name] = [starts.get(beat.n)!, `${beat.n}. ${oneLine(beat.name)}`];
-  const view = { written: before, step: steps, letters: lettersOf(beat.parts), writes: beat.writes };
-  // An invitation to look is no place to show the answer.
-  const pause = beat.pause ? [{ from, name, view: { written: before } }] : [];
-  const told = { from: from + (beat.pause?.seconds ?? 0), name, view };
-  return [...pause, told, { from: from + beat.seconds, name: "", view: { written: after } }];
+  const told = from + (beat.pause?.seconds ?? 0);
+  const so = told + untilSo(beat.parts) * (from + beat.seconds - told);
+  const reason = { written: before, step: steps.map(reasonOf), letters: lettersOf(beat.parts) };
+  return [
+    // An invitation to look is no place to show the answer, nor is the reason.
+    { from, name, view: { written: before } },
+    { from: told, name, view: reason },
+    { from: so, name, view: { written: before, step: steps, letters: reason.letters, writes: beat.writes } },
+    { from: from + beat.seconds, name: "", view: { written: after } },
+  ];
 };
 
 const statesOf = (show: Show, starts: ReadonlyMap<number, number>): State[] => [

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { planned } from "../../../../engine/test-kit/planned.ts";
 import { fourByFour } from "../../../test-kit/four-by-four.ts";
+import { coloursOf } from "../../colours.ts";
 import { cuesOf } from "../cues.ts";
 import type { Show } from "../show.ts";
 import { timesOf } from "../times.ts";
@@ -25,6 +26,14 @@ describe("the pictures of a rehearsal", () => {
       const frame = frames.find((frame) => frame.from <= (from + to) / 2 && (from + to) / 2 < frame.to)!;
       for (const line of text.split("\n")) expect(frame.svg()).toContain(`>${line}</text>`);
     }
+  });
+  test("show what a beat concludes only once its line comes to it", () => {
+    const [beat] = show.plan.acts[0]!.beats;
+    const from = timesOf(show.plan).starts.get(beat!.n)!;
+    const at = (share: number): string => frames.findLast((frame) => frame.from <= from + share * beat!.seconds)!.svg();
+    const concluded = (svg: string): boolean => svg.includes(coloursOf("light")("so-text"));
+    expect(beat!.parts[0]!.role).not.toBe("so");
+    expect([0.05, 0.95].map((share) => concluded(at(share)))).toEqual([false, true]);
   });
   test("show a digit once it is told and not before", () => {
     const placed = (svg: string): number => (svg.match(/fill="#2B3A4A"/gi) ?? []).length;
