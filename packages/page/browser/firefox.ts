@@ -78,6 +78,7 @@ export const foxVisit = async (
   try {
     await page.setViewport({ width: 1280, height: 800 });
     await page.goto(address);
+    await page.waitForSelector(".page"); // the puzzle is unpacked first
     await act(visitorOn(page));
     return faults;
   } finally {

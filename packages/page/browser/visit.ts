@@ -109,6 +109,7 @@ export const visit = async (
     const faults = watched(page, address);
     if (before) await page.addInitScript(before);
     await page.goto(address);
+    await page.locator(".page").waitFor(); // the puzzle is unpacked first
     await act(visitorOn(page, address));
     expect(faults).toEqual([]);
   } finally {

@@ -3,7 +3,7 @@ import { dataIn } from "../../test-kit/unpacked.ts";
 import type { PageData } from "./page-data.ts";
 import { dataMark, pageOf, titleMark } from "./page-of.ts";
 
-const template = `<title>${titleMark}</title><script type="application/json">${dataMark}</script>`;
+const template = `<title>${titleMark}</title><script type="text/plain" id="puzzle">${dataMark}</script>`;
 const dataWith = (title: string): PageData => ({
   page: 1,
   fingerprint: "0",

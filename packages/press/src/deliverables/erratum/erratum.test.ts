@@ -93,7 +93,7 @@ describe("the texts", () => {
 });
 
 describe("the page that takes the place of the old one", () => {
-  const page = `${titleMark}<script type="application/json">${dataMark}</script>`;
+  const page = `${titleMark}<script type="text/plain" id="puzzle">${dataMark}</script>`;
   const dataOf = (corrected: Corrected) => dataIn(correctedPage(corrected, { page })) as Record<string, unknown>;
   test("knows under which name its progress was kept", () => {
     const was = boardOf({ givens: "r1c1: 2" });
