@@ -46,6 +46,7 @@ export { schemaOf } from "./puzzle/schema.ts";
 export { write } from "./puzzle/write.ts";
 export { type Reach, reaching, reguessed, type Stretch } from "./reach/reach.ts";
 export { type Settling, type Tested, testedBy } from "./reach/testers.ts";
+export type { AreasBody } from "./rules/bodies/areas.ts";
 export type { Words } from "./rules/contract.ts";
 export { nearest } from "./rules/nearest.ts";
 export { kinds } from "./rules/registry.ts";
@@ -66,7 +67,7 @@ export { type LineVerdict, lineJudge, type PlainLine, readPlainLine } from "./so
 export { compareWording, type Wording } from "./soundness/wording.ts";
 export { answerLine } from "./speech/english/answer.ts";
 export { judgedLine } from "./speech/english/claims.ts";
-export { aDigit, capital, counted, digitsSaid, listed } from "./speech/english/counts.ts";
+export { aDigit, capital, counted, digitsSaid, listed, listedApart } from "./speech/english/counts.ts";
 export { type Nouns, nounsFor } from "./speech/english/nouns.ts";
 export { pausesSaid, reachLines, viewersSaid } from "./speech/english/reach.ts";
 export { introductions } from "./speech/english/rules.ts";

@@ -1,4 +1,5 @@
 import {
+  type AreasBody,
   type Board,
   type Cell,
   capital,
@@ -6,6 +7,7 @@ import {
   digitsOf,
   digitsSaid,
   type Grid,
+  listedApart,
   nounsFor,
   type Place,
   type RuleInstance,
@@ -82,11 +84,19 @@ const pathText = ({ puzzle }: Board, cells: readonly Cell[], nameOf: (cell: Cell
     })
     .join("; ");
 
+/** The areas of a clue that has several, which only its body tells apart. */
+const areasOf = ({ puzzle, canvas }: Board, { id }: RuleInstance): readonly (readonly Cell[])[] => {
+  const { areas = [] } = puzzle.rules.find((entry) => entry.id === id)!.body as Partial<AreasBody>;
+  return areas.map((area) => area.map(({ row, column }) => cellNamed(canvas, `r${row}c${column}`)!));
+};
+
 /** "Cage of 3: row 8, columns 6 and 7 of the mill."; a line's cells one after the other. */
 export const clueText = (board: Board, rule: RuleInstance): string => {
   const nouns = nounsFor(board, "placed");
   const { called, noun } = nouns.words(rule.id);
+  const areas = areasOf(board, rule).map((area) => `an area of ${nouns.cells(area)}`);
   const cells = inOrder(rule) ? pathText(board, rule.cells, nouns.cell) : nouns.cells(readAlong(rule));
+  if (areas.length > 0) return `${capital(called ?? noun)}: ${listedApart(areas)}.`;
   return `${capital(called ?? noun)}: ${cells}.`;
 };
 
