@@ -17,5 +17,9 @@ test.each([
     "clone: { areas: [r1c1 r1c2, r3c4 r3c5, r6c1 r6c2] }",
     "Set of clones lettered a: an area of row 1, columns 1 and 2; an area of row 3, columns 4 and 5; and an area of row 6, columns 1 and 2.",
   ],
+  [
+    'own-rule: { says: "The middle one is the greatest.", cells: r2c3 r1c2 r2c1, drawn: dots }',
+    "Setter's own rule: row 2, column 3; row 1, column 2; row 2, column 1.",
+  ],
   ["cage: { cells: r1c1 r1c2, sum: 5 }", "Cage of 5: row 1, columns 1 and 2."],
 ])("%s is told without a picture", (rule, text) => expect(said(rule)).toBe(text));

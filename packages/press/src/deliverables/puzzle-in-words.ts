@@ -67,7 +67,8 @@ const sharedText = ({ puzzle: { grids }, canvas }: Board): string[] =>
     }),
   );
 
-const inOrder = ({ kind }: RuleInstance): boolean => kind.body.gesture === "drag";
+/** Whether a clue's cells come one after the other: along a line, or as the setter counted them out. */
+const inOrder = ({ kind }: RuleInstance): boolean => ["drag", "points"].includes(kind.body.gesture);
 
 /** Cells of an area as one reads, since they have no order. */
 const readAlong = ({ kind, cells }: RuleInstance): Cell[] =>
