@@ -48,7 +48,7 @@ export { type Reach, reaching, reguessed, type Stretch } from "./reach/reach.ts"
 export { type Settling, type Tested, testedBy } from "./reach/testers.ts";
 export type { AreasBody } from "./rules/bodies/areas.ts";
 export type { Words } from "./rules/contract.ts";
-export { nearest } from "./rules/nearest.ts";
+export { withNearest } from "./rules/nearest.ts";
 export { kinds } from "./rules/registry.ts";
 export { type Clash, findingClash } from "./search/clash.ts";
 export { type Count, counting } from "./search/count.ts";

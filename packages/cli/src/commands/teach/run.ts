@@ -4,11 +4,11 @@ import {
   findingLesson,
   kinds,
   type Lesson,
-  nearest,
   phrase,
   teachable,
   teachableKinds,
   textOf,
+  withNearest,
 } from "@solvewright/engine";
 import type { Asked, Run } from "../../command.ts";
 import { badUsage } from "../../faults.ts";
@@ -33,9 +33,8 @@ const taughtIn = ([word]: Asked["words"]): Taught => {
   if (teachableKinds.includes(name)) return { name, as: "kind" };
   if (kinds.some((kind) => kind.name === name))
     throw refused(name, "a kind whose meaning is not the setter's own words");
-  const near = nearest(name, [...teachable, ...teachableKinds]);
   const right = `a technique (${teachable.join(", ")}) or a kind of rule (${teachableKinds.join(", ")})`;
-  throw refused(name, near ? `${right}; the nearest is ${near}` : right);
+  throw refused(name, withNearest(right, name, [...teachable, ...teachableKinds]));
 };
 
 const finding = { technique: findingLesson, kind: findingClueLesson };
