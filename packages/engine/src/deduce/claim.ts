@@ -1,9 +1,9 @@
 import type { Board } from "../board/board.ts";
-import { type Digits, listOf } from "../board/digits.ts";
+import { type Digits, digitsOf, listOf } from "../board/digits.ts";
 import type { Related } from "../board/related.ts";
 import { cellsOfRelation } from "../prove/form.ts";
 import { type Cell, cellNamed } from "../puzzle/canvas.ts";
-import type { Deduction, Spot } from "./deduction.ts";
+import type { Conclusion, Deduction, Spot } from "./deduction.ts";
 import type { Claim, Relation, SpotFact, Step } from "./step.ts";
 
 const byName = <T>(board: Board, of: ReadonlyMap<Cell, T>): [string, T][] =>
@@ -27,13 +27,29 @@ const relation = (board: Board, related: Related): Relation => {
 };
 
 /** A relation from its outside form. */
-export const relatedFrom = ({ canvas }: Board, relation: Relation): Related => {
+const relatedFrom = ({ canvas }: Board, relation: Relation): Related => {
   const cells = cellsOfRelation(relation).map((name) => cellNamed(canvas, name)!);
   if ("sum" in relation) return { relation: "sum", cells, is: relation.is };
   const two = cells as [Cell, Cell];
   if ("parity" in relation) return { relation: "parity", cells: two, is: relation.is };
   return { relation: "same" in relation ? "same" : "less", cells: two };
 };
+
+/** What a claim concludes, from its outside form. */
+export const conclusionFrom = (board: Board, { places, removes, spots, relates }: Told): Conclusion => {
+  const cellOf = (name: string): Cell => cellNamed(board.canvas, name)!;
+  const byCell = <T, U>(table: Readonly<Record<string, T>>, read: (value: T) => U) =>
+    new Map(Object.entries(table).map(([name, value]) => [cellOf(name), read(value)]));
+  return {
+    places: byCell(places, (digit) => digit),
+    removes: byCell(removes, digitsOf),
+    spots: spots.map(({ digit, house, cells }) => ({ digit, house, cells: cells.map(cellOf) })),
+    relates: relates.map((relation) => relatedFrom(board, relation)),
+  };
+};
+
+/** What a claim concludes, in its outside form. */
+export type Told = Pick<Claim, "places" | "removes" | "spots" | "relates">;
 
 /** A deduction in the outside form that the prover judges: cells by their names. */
 export const claimOf = (board: Board, deduction: Deduction): Claim => ({

@@ -36,6 +36,9 @@ export interface Deduction {
   readonly contradiction?: true;
 }
 
+/** What a deduction says, whatever its reasons are. */
+export type Conclusion = Pick<Deduction, "places" | "removes" | "spots" | "relates">;
+
 /** A way of reasoning. `find` yields every instance there is in this state; its reasons are honest, not yet small. */
 export interface Technique {
   readonly name: string;

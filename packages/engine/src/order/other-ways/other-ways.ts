@@ -1,14 +1,12 @@
 import type { Board } from "../../board/board.ts";
-import { digitsOf } from "../../board/digits.ts";
 import { type Knowledge, startOf } from "../../board/knowledge.ts";
 import { afterStep } from "../../deduce/after.ts";
-import { relatedFrom } from "../../deduce/claim.ts";
-import type { Deduction } from "../../deduce/deduction.ts";
+import { conclusionFrom } from "../../deduce/claim.ts";
+import type { Conclusion, Deduction } from "../../deduce/deduction.ts";
 import { gather } from "../../deduce/gather.ts";
 import { type Judge, judgeOf, type Prove } from "../../deduce/judge.ts";
 import { techniques } from "../../deduce/registry.ts";
 import type { Step } from "../../deduce/step.ts";
-import { type Cell, cellNamed } from "../../puzzle/canvas.ts";
 import { conclusionSaid } from "../../speech/english/conclusion.ts";
 import { textOf, wordsIn } from "../../speech/line.ts";
 import { phrase } from "../../speech/phrase.ts";
@@ -17,7 +15,7 @@ import { usualPace } from "../pace.ts";
 import type { Plan } from "../plan.ts";
 import { type StepTelling, toldStep } from "../told-step.ts";
 import { leansOn, type WayKey, type Wish } from "../wishes/wish.ts";
-import { type Conclusion, wayTo } from "./way.ts";
+import { wayTo } from "./way.ts";
 
 /** Another reason for what a step concludes, made small and proved. */
 export interface OtherWay {
@@ -35,18 +33,6 @@ export interface StepWays {
   readonly said: string;
   readonly ways: readonly OtherWay[];
 }
-
-const conclusionOf = (board: Board, { places, removes, spots, relates }: Step): Conclusion => {
-  const cellOf = (name: string): Cell => cellNamed(board.canvas, name)!;
-  const byCell = <T, U>(table: Readonly<Record<string, T>>, read: (value: T) => U) =>
-    new Map(Object.entries(table).map(([name, value]) => [cellOf(name), read(value)]));
-  return {
-    places: byCell(places, (digit) => digit),
-    removes: byCell(removes, digitsOf),
-    spots: spots.map(({ digit, house, cells }) => ({ digit, house, cells: cells.map(cellOf) })),
-    relates: relates.map((relation) => relatedFrom(board, relation)),
-  };
-};
 
 const wayKeyOf = (step: Step): WayKey => ({ technique: step.technique, by: leansOn(step.because) });
 
@@ -131,7 +117,7 @@ export function* otherWays(
   let state = startOf(board);
   for (const step of plan.steps) {
     if (own.includes(step.n)) {
-      const wanted = conclusionOf(board, step);
+      const wanted = conclusionFrom(board, step);
       const ways = yield* waysFrom(step, wanted, state, { board, pace: usualPace, limits }, judge);
       found.push({ step, said: conclusionSaid(board, wanted), ways });
     }

@@ -2,12 +2,9 @@ import type { Board } from "../../board/board.ts";
 import { isWithin, none } from "../../board/digits.ts";
 import type { Knowledge } from "../../board/knowledge.ts";
 import { keyOfRelated } from "../../board/related.ts";
-import type { Deduction, Spot } from "../../deduce/deduction.ts";
+import type { Conclusion, Deduction, Spot } from "../../deduce/deduction.ts";
 import type { Judge } from "../../deduce/judge.ts";
 import { alone } from "../anew.ts";
-
-/** What a step says, whatever its reasons are. */
-export type Conclusion = Pick<Deduction, "places" | "removes" | "spots" | "relates">;
 
 export const nothing: Conclusion = { places: new Map(), removes: new Map(), spots: [], relates: [] };
 

@@ -2,12 +2,12 @@ import type { Board } from "../../board/board.ts";
 import { both, type Digits, digitsOf, none, without } from "../../board/digits.ts";
 import type { Knowledge } from "../../board/knowledge.ts";
 import type { ChainOptions } from "../../deduce/chain.ts";
-import type { Deduction, Technique } from "../../deduce/deduction.ts";
+import type { Conclusion, Deduction, Technique } from "../../deduce/deduction.ts";
 import type { Judge } from "../../deduce/judge.ts";
 import { addRemoval } from "../../deduce/reasons.ts";
 import { techniques } from "../../deduce/registry.ts";
 import { type Cell, cellNamed } from "../../puzzle/canvas.ts";
-import { type Conclusion, nothing, wayTo } from "../other-ways/way.ts";
+import { nothing, wayTo } from "../other-ways/way.ts";
 import { isWayWish, leansOn, type StepKey, type WayKey, type WayWish, type Wish } from "./wish.ts";
 
 /** The wishes that bind the reasoning itself, so that it may fail to reach the end. */

@@ -1,14 +1,11 @@
 import type { Board } from "../../board/board.ts";
-import type { Deduction } from "../../deduce/deduction.ts";
+import type { Conclusion } from "../../deduce/deduction.ts";
 import type { Cell } from "../../puzzle/canvas.ts";
 import { aDigit, aDigitOf, capital, listed } from "./counts.ts";
 import { nounsFor } from "./nouns.ts";
 
 /** What a step says, without its reason, as a sentence in the placed style. */
-export const conclusionSaid = (
-  board: Board,
-  { places, removes, spots, relates }: Pick<Deduction, "places" | "removes" | "spots" | "relates">,
-): string => {
+export const conclusionSaid = (board: Board, { places, removes, spots, relates }: Conclusion): string => {
   const nouns = nounsFor(board, "placed");
   const cells = (all: readonly Cell[], join?: string): string => listed(all.map(nouns.cell), join);
   const said = [
